@@ -11,7 +11,11 @@ internal static class HealthEndpoints
     /// <summary>Adds <c>GET /health</c>.</summary>
     public static IEndpointRouteBuilder MapHealth(this IEndpointRouteBuilder routes)
     {
-        routes.MapGet("/health", GetHealth).WithName("GetHealth").WithTags("Health").WithSummary("State of the service");
+        routes
+            .MapGet("/health", GetHealth)
+            .WithName("GetHealth")
+            .WithTags("Health")
+            .WithSummary("State of the service");
         return routes;
     }
 

@@ -17,6 +17,8 @@ internal static class LocalHost
         UseBuiltPage(builder);
         ListenLocally(builder);
         builder.Logging.AddFilter("Microsoft.Hosting.Lifetime", LogLevel.Warning);
+        // A start that fails ends in an exception or in our own sentence; the stack trace before it helps nobody.
+        builder.Logging.AddFilter("Microsoft.Extensions.Hosting.Internal.Host", LogLevel.Critical);
         builder.WebHost.ConfigureKestrel(kestrel => kestrel.AddServerHeader = false);
         return builder;
     }
