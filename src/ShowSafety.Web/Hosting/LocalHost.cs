@@ -16,7 +16,9 @@ internal static class LocalHost
         );
         UseBuiltPage(builder);
         ListenLocally(builder);
+        // One line with the address is enough for the person who starts it: no line per request.
         builder.Logging.AddFilter("Microsoft.Hosting.Lifetime", LogLevel.Warning);
+        builder.Logging.AddFilter("Microsoft.AspNetCore", LogLevel.Warning);
         // A start that fails ends in an exception or in our own sentence; the stack trace before it helps nobody.
         builder.Logging.AddFilter("Microsoft.Extensions.Hosting.Internal.Host", LogLevel.Critical);
         builder.WebHost.ConfigureKestrel(kestrel => kestrel.AddServerHeader = false);
