@@ -87,7 +87,7 @@ test_solution() {
   mkdir "$results/solution"
   local expected status found_failures
   mapfile -t expected < <(suites)
-  timeout 15m dotnet test --solution ShowSafety.sln -c "$configuration" --no-build \
+  timeout -k 30s 15m dotnet test --solution ShowSafety.sln -c "$configuration" --no-build \
     --results-directory "$results/solution" --report-xunit-junit
   status=$?
   # A suite that has no tests yet makes the run end with 8.

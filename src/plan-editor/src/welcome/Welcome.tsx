@@ -12,10 +12,10 @@ export function Welcome() {
       </header>
       <p class="job">
         Give it a plan: the measured sound level, the engine sheet and a sketch of the site. It works out how
-        loud it is and for how long people may stand there, where the exhaust blows, where pieces of a burst
-        rotor would go, what the air in a tent or hall becomes, how fuel and crowd are to be kept, and from
-        that the keep-out area and the crowd line. Every value comes with its unit, its uncertainty and its
-        source, in a brief you can print and hand to the organiser.
+        loud it is and for how long people may stand where, where the exhaust blows, where pieces of a burst
+        rotor would go, what the air of a tent or hall becomes, where fuel is kept and how the crowd leaves,
+        and from all that the keep-out area and the crowd line. Every value comes with its unit, its
+        uncertainty and its source, in a brief you can print and hand to the organiser.
       </p>
       <Commands />
       <PlanningAid />
