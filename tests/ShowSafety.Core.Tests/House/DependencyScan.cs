@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using System.Reflection;
 using ArchUnitNET.Loader;
 
@@ -14,9 +15,15 @@ internal static class DependencyScan
     public static IReadOnlyList<Dependency> OnOthers(Assembly assembly, string root) =>
         [.. Of(assembly, root).Where(d => !Arrows.IsBelow(d.ToType, root))];
 
-    private static IEnumerable<Dependency> Of(Assembly assembly, string root) =>
+    private static readonly ConcurrentDictionary<(Assembly, string), Lazy<IReadOnlyList<Dependency>>> Scans = new();
+
+    // A scan takes seconds, and several tests look at the same one.
+    private static IReadOnlyList<Dependency> Of(Assembly assembly, string root) =>
+        Scans.GetOrAdd((assembly, root), _ => new(() => [.. Scan(assembly, root)])).Value;
+
+    private static IEnumerable<Dependency> Scan(Assembly assembly, string root) =>
         new ArchLoader()
-            .LoadAssembly(assembly)
+            .LoadNamespacesWithinAssembly(assembly, root)
             .Build()
             .Types.Where(type => Arrows.IsBelow(type.FullName, root))
             .SelectMany(type => type.Dependencies)

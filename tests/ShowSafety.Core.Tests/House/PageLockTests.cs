@@ -12,7 +12,11 @@ public sealed partial class PageLockTests
     public void LockFile_EveryPackage_IsKnownByItsContentAndNamesNoRegistry()
     {
         using var file = JsonDocument.Parse(File.ReadAllText(Path.Combine(Folder, "package-lock.json")));
-        var packages = file.RootElement.GetProperty("packages").EnumerateObject().Where(p => p.Name.Length > 0).ToList();
+        var packages = file
+            .RootElement.GetProperty("packages")
+            .EnumerateObject()
+            .Where(p => p.Name.Length > 0)
+            .ToList();
 
         Assert.NotEmpty(packages);
         Assert.All(packages, package => Assert.True(package.Value.TryGetProperty("integrity", out _), package.Name));

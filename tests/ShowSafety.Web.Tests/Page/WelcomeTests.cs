@@ -1,4 +1,5 @@
 using Microsoft.Playwright;
+using ShowSafety.Core.Wording;
 using static Microsoft.Playwright.Assertions;
 
 namespace ShowSafety.Web.Tests.Page;
@@ -31,6 +32,17 @@ public sealed class WelcomeTests(RunningService service, Browser browser)
         var aid = page.GetByRole(AriaRole.Region, new() { Name = "This is a planning aid" });
         await Expect(aid).ToContainTextAsync("does not replace a competent person");
         await Expect(aid).ToContainTextAsync("Never run where the plan says NOT TO RUN.");
+    }
+
+    [Fact]
+    public async Task Page_Text_HasNoForbiddenWords()
+    {
+        var page = await browser.NewPageAsync();
+
+        await page.GotoAsync(service.Address.ToString());
+        await Expect(page.GetByRole(AriaRole.Status)).ToContainTextAsync("running");
+
+        Assert.Empty(ForbiddenWords.In(await page.InnerTextAsync("body")));
     }
 
     [Fact]
