@@ -16,7 +16,10 @@ internal static class DebrisFigures
         {
             foreach (Figure figure in OfRotor(burst, rotor))
             {
-                yield return figure with { PartId = rotor.Id };
+                yield return figure with
+                {
+                    PartId = rotor.Id,
+                };
             }
         }
 
@@ -29,7 +32,11 @@ internal static class DebrisFigures
     private static IEnumerable<Figure> OfRotor(EngineBurst burst, RotorCase rotor)
     {
         string id = burst.Engine.Id;
-        yield return new("debris.burst-speed", id, Wheel(rotor, rotor.SpeedRevolutionsPerMinute, Unit.RevolutionPerMinute));
+        yield return new(
+            "debris.burst-speed",
+            id,
+            Wheel(rotor, rotor.SpeedRevolutionsPerMinute, Unit.RevolutionPerMinute)
+        );
         yield return new("debris.tip-speed", id, Wheel(rotor, TipSpeed(rotor), Unit.MetrePerSecond));
         yield return new("debris.wheel-energy", id, WheelEnergy(rotor));
         DebrisPiece[] pieces = [.. burst.Pieces.Where(p => p.RotorId == rotor.Id)];
@@ -52,7 +59,11 @@ internal static class DebrisFigures
         yield return new("debris.landing-reach", id, LandingArea.ReachOf(burst));
         yield return new("debris.landing-apex", id, burst.FarthestLanded.LandingApex);
         yield return new("debris.landing-energy", id, burst.FarthestLanded.LandingEnergy);
-        yield return new("debris.small-piece-energy-per-area", id, burst.Pieces.MaxBy(p => p.EnergyPerArea.Planning)!.EnergyPerArea);
+        yield return new(
+            "debris.small-piece-energy-per-area",
+            id,
+            burst.Pieces.MaxBy(p => p.EnergyPerArea.Planning)!.EnergyPerArea
+        );
         if (Readable.Within(burst.Engine.ShaftHeightMetres, 0, 20) is { } height)
         {
             double angle = Spread.PersonAngle(height.Value, PersonHeightMetres, WorkedDistanceMetres);
@@ -76,11 +87,18 @@ internal static class DebrisFigures
         foreach (ScreenMaterial material in materials)
         {
             double best = Thickest(p => GuardTests.StartingThickness(material, p.Translation.Best, Edge(p)) ?? 0);
-            double planning = Thickest(p => GuardTests.StartingThickness(material, p.Translation.Planning, Edge(p)) ?? 0);
+            double planning = Thickest(p =>
+                GuardTests.StartingThickness(material, p.Translation.Planning, Edge(p)) ?? 0
+            );
             yield return new(
                 $"debris.starting-thickness-{NameOf(material)}",
                 burst.Engine.Id,
-                Thickness(best, planning, [DebrisSources.GuardTest, DebrisSources.GuardMaterials], "screen-starting-thickness")
+                Thickness(
+                    best,
+                    planning,
+                    [DebrisSources.GuardTest, DebrisSources.GuardMaterials],
+                    "screen-starting-thickness"
+                )
             );
         }
 
@@ -89,7 +107,9 @@ internal static class DebrisFigures
             burst.Engine.Id,
             Thickness(
                 Thickest(p => SteelPlate.PerforationThickness(p.Translation.Planning, Edge(p))),
-                Thickest(p => SteelPlate.DesignFactor * SteelPlate.PerforationThickness(p.Translation.Planning, Edge(p))),
+                Thickest(p =>
+                    SteelPlate.DesignFactor * SteelPlate.PerforationThickness(p.Translation.Planning, Edge(p))
+                ),
                 [DebrisSources.SteelPlate],
                 "steel-plate"
             )
@@ -138,8 +158,7 @@ internal static class DebrisFigures
             Sum = "disc-burst",
         };
 
-        double Whole(Wheel wheel) =>
-            Burst.IntoEqualSectors(wheel, rotor.SpeedRevolutionsPerMinute, 3).WheelJoules;
+        double Whole(Wheel wheel) => Burst.IntoEqualSectors(wheel, rotor.SpeedRevolutionsPerMinute, 3).WheelJoules;
     }
 
     private static Quantity Thickness(double best, double planning, ValueList<string> citations, string sum) =>

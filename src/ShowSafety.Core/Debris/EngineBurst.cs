@@ -30,7 +30,14 @@ internal sealed record EngineBurst
         if (sheet is null || sheet.Rotors.Count == 0)
         {
             findings.Add(NoRotors(engine));
-            return new() { Engine = engine, Air = air, Rotors = [], Pieces = [], SomethingUnknown = true };
+            return new()
+            {
+                Engine = engine,
+                Air = air,
+                Rotors = [],
+                Pieces = [],
+                SomethingUnknown = true,
+            };
         }
 
         RotorCase[] known =

@@ -30,12 +30,7 @@ internal static class EngineFindings
                 FindingArgument.Of("reach", DirectFlightZones.ReachOf(burst.Pieces)),
                 FindingArgument.Of("energy", burst.Pieces.MaxBy(p => p.Translation.Planning)!.Translation),
             ],
-            Citations =
-            [
-                DebrisSources.AirworthinessModel,
-                DebrisSources.AnglesTooNarrow,
-                DebrisSources.ChoiceDragLow,
-            ],
+            Citations = [DebrisSources.AirworthinessModel, DebrisSources.AnglesTooNarrow, DebrisSources.ChoiceDragLow],
         };
 
     private static Finding? EyeHazard(EngineBurst burst)
@@ -65,10 +60,7 @@ internal static class EngineFindings
         About(burst, "debris.shaft-height-assumed", Severity.Act) with
         {
             Field = $"{nameof(Engine)}.{nameof(Engine.ShaftHeightMetres)}",
-            Arguments =
-            [
-                FindingArgument.Of("height", Quantity.Plain(FlightAir.GreatestShaftHeightMetres, Unit.Metre)),
-            ],
+            Arguments = [FindingArgument.Of("height", Quantity.Plain(FlightAir.GreatestShaftHeightMetres, Unit.Metre))],
         };
 
     private static Finding About(EngineBurst burst, string code, Severity severity) =>

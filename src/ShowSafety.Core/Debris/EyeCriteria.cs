@@ -49,7 +49,5 @@ public static class EyeCriteria
     /// <param name="massKilograms">Mass in kg, above 0.</param>
     /// <param name="diameterMetres">Diameter of the face in m, above 0.</param>
     public static double HalfRiskSpeed(EyeInjury injury, double massKilograms, double diameterMetres) =>
-        Math.Sqrt(
-            HalfRiskEnergyPerArea(injury) * Math.PI * diameterMetres * diameterMetres / 4 * 2 / massKilograms
-        );
+        Math.Sqrt(HalfRiskEnergyPerArea(injury) * Math.PI * diameterMetres * diameterMetres / 4 * 2 / massKilograms);
 }

@@ -16,10 +16,7 @@ public static class FragmentLength
         double shapeKilogramsPerCubicMetre,
         double dragCoefficient,
         double airDensityKilogramsPerCubicMetre
-    ) =>
-        2
-        * Math.Pow(shapeKilogramsPerCubicMetre, 2.0 / 3)
-        / (dragCoefficient * airDensityKilogramsPerCubicMetre);
+    ) => 2 * Math.Pow(shapeKilogramsPerCubicMetre, 2.0 / 3) / (dragCoefficient * airDensityKilogramsPerCubicMetre);
 
     /// <summary>Smallest mass in kg that falls with an energy: g L₁ m^(4/3) = 2 E.</summary>
     /// <param name="energyJoules">E in J, above 0.</param>

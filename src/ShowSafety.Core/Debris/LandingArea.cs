@@ -42,11 +42,7 @@ internal static class LandingArea
     public static Quantity ReachOf(EngineBurst burst)
     {
         Quantity farthest = burst.FarthestLanded.LandingDistance;
-        return Quantity.CautiousHigh(
-            burst.Pieces.Max(p => p.LandingDistance.Best),
-            farthest.Planning,
-            Unit.Metre
-        ) with
+        return Quantity.CautiousHigh(burst.Pieces.Max(p => p.LandingDistance.Best), farthest.Planning, Unit.Metre) with
         {
             Pedigree = farthest.Pedigree,
             Citations = farthest.Citations,
@@ -66,7 +62,11 @@ internal static class LandingArea
         ];
         return acceptance is null
             ? Make(Code, Severity.Act, arguments)
-            : Make("debris.landing-area-accepted", Severity.Note, [.. arguments, FindingArgument.Of("by", acceptance.By)]);
+            : Make(
+                "debris.landing-area-accepted",
+                Severity.Note,
+                [.. arguments, FindingArgument.Of("by", acceptance.By)]
+            );
 
         Finding Make(string code, Severity severity, ValueList<FindingArgument> values) =>
             new(code, severity)

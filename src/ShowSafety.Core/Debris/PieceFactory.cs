@@ -89,7 +89,10 @@ internal static class PieceFactory
             air.HeightMetres,
             air.WindMetresPerSecond
         );
-        var quantities = new PieceQuantities((Pedigree)Math.Max((int)rotor.Pedigree, (int)air.Pedigree), rotor.Pedigree);
+        var quantities = new PieceQuantities(
+            (Pedigree)Math.Max((int)rotor.Pedigree, (int)air.Pedigree),
+            rotor.Pedigree
+        );
         double edge = Math.Min(planningShape.EdgeDiameterMetres, bestShape.EdgeDiameterMetres);
         return new(name.EngineId, name.RotorId, name.Kind)
         {
@@ -111,7 +114,11 @@ internal static class PieceFactory
             ),
             EnergyPerArea = quantities.PerArea(best.StartJoules, planning.StartJoules, edge),
             FlatFireDistance = quantities.Reach(best.FlatFireMetres, planning.FlatFireMetres),
-            LandingDistance = quantities.Landing(best.Landing.DistanceMetres, planning.Landing.DistanceMetres, Unit.Metre),
+            LandingDistance = quantities.Landing(
+                best.Landing.DistanceMetres,
+                planning.Landing.DistanceMetres,
+                Unit.Metre
+            ),
             LandingApex = quantities.Landing(best.Landing.ApexMetres, planning.Landing.ApexMetres, Unit.Metre),
             LandingEnergy = quantities.Landing(best.LandingJoules, planning.LandingJoules, Unit.Joule),
         };

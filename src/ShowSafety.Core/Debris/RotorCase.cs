@@ -42,8 +42,7 @@ internal sealed record RotorCase
             : PlainWheel;
 
     /// <summary>The one whose pieces leave faster.</summary>
-    public Wheel PlanningWheel =>
-        BestWheel.MeanRadiusMetres > PlainWheel.MeanRadiusMetres ? BestWheel : PlainWheel;
+    public Wheel PlanningWheel => BestWheel.MeanRadiusMetres > PlainWheel.MeanRadiusMetres ? BestWheel : PlainWheel;
 
     /// <summary>Heaviest mass of one blade in kg; null where rim or number of blades is not stated.</summary>
     public double? BladeKilograms

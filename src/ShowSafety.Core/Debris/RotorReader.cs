@@ -89,7 +89,9 @@ internal static class RotorReader
         RotorFindings say
     )
     {
-        Stated bore = Readable.Within(rotor.BoreRadiusMetres, 0, LargestMetres).Or<Rotor>(nameof(Rotor.BoreRadiusMetres));
+        Stated bore = Readable
+            .Within(rotor.BoreRadiusMetres, 0, LargestMetres)
+            .Or<Rotor>(nameof(Rotor.BoreRadiusMetres));
         if (bore.Value >= radius.Value)
         {
             say.Odd("debris.rotor-bore-odd", nameof(Rotor.BoreRadiusMetres), Severity.Stop);

@@ -38,7 +38,11 @@ internal sealed class ScreenLedger(Plan plan)
     public IEnumerable<Finding> Findings() =>
         _findings.Concat(
             plan.DebrisScreens.Where(s => !_met.Contains(s))
-                .Select(s => new Finding("debris.screen-beside", Severity.Note) { ElementId = s.Id, Place = PlaceOf(s) })
+                .Select(s => new Finding("debris.screen-beside", Severity.Note)
+                {
+                    ElementId = s.Id,
+                    Place = PlaceOf(s),
+                })
         );
 
     private static bool IsLine(DebrisScreen screen) =>
@@ -94,10 +98,7 @@ internal sealed class ScreenLedger(Plan plan)
                     FindingArgument.Of("engine", burst.EngineName),
                     FindingArgument.Of(
                         "needed",
-                        Quantity.Plain(
-                            Math.Max(ScreenShadow.StandingHeadMetres, shaft.Value + radius),
-                            Unit.Metre
-                        )
+                        Quantity.Plain(Math.Max(ScreenShadow.StandingHeadMetres, shaft.Value + radius), Unit.Metre)
                     ),
                 ],
             };

@@ -79,7 +79,9 @@ public static class ScreenShadow
         }
 
         // The chord between the far corners must lie beyond the reach in the middle too.
-        double far = (reachMetres + source.DistanceMetres(a) + source.DistanceMetres(b)) * 1.1
+        double far =
+            (reachMetres + source.DistanceMetres(a) + source.DistanceMetres(b))
+            * 1.1
             / Math.Cos(Heading.ToRadians(turn / 2));
         return SiteGeometry.Polygon([
             a,
