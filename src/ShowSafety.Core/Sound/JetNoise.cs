@@ -12,7 +12,6 @@ public static class JetNoise
     private const double AmbientSoundSpeed = 343.2;
     private const double AmbientKelvin = 293.15;
     private const double AmbientDensity = 1.204;
-    private const double ReferenceWatts = 1e-12;
 
     /// <summary>How far the estimate may lie from a reading before the reading is questioned, in dB.</summary>
     public const double EstimateSpreadDb = 8;
@@ -28,7 +27,7 @@ public static class JetNoise
     /// Bies and Hansen, gas jets.
     /// </summary>
     public static double HotJetPowerDb(double massFlowKilogramsPerSecond, double speedMetresPerSecond, double kelvin) =>
-        PowerDb(
+        SoundPower.PowerLevelDb(
             StreamPowerWatts(massFlowKilogramsPerSecond, speedMetresPerSecond)
                 * 5e-5
                 * (kelvin / AmbientKelvin)
@@ -37,7 +36,7 @@ public static class JetNoise
 
     /// <summary>Sound power level in dB of a cold jet with η = 10⁻⁴ M⁵, after Beranek and Raichel.</summary>
     public static double ColdJetPowerDb(double massFlowKilogramsPerSecond, double speedMetresPerSecond) =>
-        PowerDb(
+        SoundPower.PowerLevelDb(
             StreamPowerWatts(massFlowKilogramsPerSecond, speedMetresPerSecond)
                 * 1e-4
                 * Math.Pow(speedMetresPerSecond / AmbientSoundSpeed, 5)
@@ -49,7 +48,7 @@ public static class JetNoise
     public static double SingleStreamPowerDb(double nozzleDiameterMetres, double speedMetresPerSecond)
     {
         double area = Math.PI * nozzleDiameterMetres * nozzleDiameterMetres / 4;
-        return PowerDb(
+        return SoundPower.PowerLevelDb(
             6.67e-5
                 * AmbientDensity
                 * Math.Pow(AmbientSoundSpeed, 3)
@@ -84,6 +83,4 @@ public static class JetNoise
     public static BandValues FlatShapeDb { get; } = Normalised(BandValues.Zero);
 
     private static BandValues Normalised(BandValues bandsDb) => bandsDb - FrequencyWeighting.LevelDbA(bandsDb);
-
-    private static double PowerDb(double watts) => 10 * Math.Log10(watts / ReferenceWatts);
 }

@@ -8,6 +8,18 @@ namespace ShowSafety.Core.Sound;
 /// </summary>
 public static class SoundPower
 {
+    private const double ReferenceWatts = 1e-12;
+    private const double ReferencePascals = 20e-6;
+
+    /// <summary>Sound power level 10 lg(W/1 pW) in dB of a power above 0 in watts.</summary>
+    public static double PowerLevelDb(double watts) => 10 * Math.Log10(watts / ReferenceWatts);
+
+    /// <summary>Sound pressure level 20 lg(p/20 µPa) in dB of an r.m.s. pressure above 0 in pascals.</summary>
+    public static double PressureLevelDb(double pascals) => 20 * Math.Log10(pascals / ReferencePascals);
+
+    /// <summary>Change of level 20 lg(r1/r2) in dB from one distance to another, both above 0.</summary>
+    public static double DistanceChangeDb(double fromMetres, double toMetres) => 20 * Math.Log10(fromMetres / toMetres);
+
     /// <summary>Spherical spreading 10 lg(4π r²) in dB, r above 0 in metres (11 dB at 1 m).</summary>
     public static double SphereDb(double radiusMetres) => 10 * Math.Log10(4 * Math.PI * radiusMetres * radiusMetres);
 

@@ -29,6 +29,10 @@ public static class RoomAcoustics
     public static double SabineSeconds(double cubicMetres, double absorptionSquareMetres) =>
         0.161 * cubicMetres / absorptionSquareMetres;
 
+    /// <summary>Absorption area 0.161 V/T in m² from a reverberation time in seconds, after Sabine.</summary>
+    public static double AbsorptionFromTimeSquareMetres(double cubicMetres, double seconds) =>
+        0.161 * cubicMetres / seconds;
+
     /// <summary>
     /// Reverberation time 55.3/c0 · V(1 - ψ)/A in seconds with c0 = 345.6 m/s, EN 12354-6:2003 clause 4.4.
     /// </summary>
