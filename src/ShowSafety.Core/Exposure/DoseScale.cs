@@ -30,9 +30,10 @@ public readonly record struct DoseScale(double CriterionDbA, double ExchangeDb)
         double dose = 0;
         foreach (LevelTime part in parts)
         {
-            dose += part.LevelDbA >= (ThresholdDbA ?? double.NegativeInfinity)
-                ? 100 * part.Hours / PermittedHours(part.LevelDbA)
-                : 0;
+            dose +=
+                part.LevelDbA >= (ThresholdDbA ?? double.NegativeInfinity)
+                    ? 100 * part.Hours / PermittedHours(part.LevelDbA)
+                    : 0;
         }
 
         return dose;

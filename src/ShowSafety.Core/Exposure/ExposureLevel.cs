@@ -27,9 +27,7 @@ public static class ExposureLevel
     /// when nothing is heard.
     /// </summary>
     public static double DailyDbA(params IEnumerable<LevelTime> parts) =>
-        Decibels.FromEnergy(
-            parts.Sum(part => Checked(part.Hours) * Decibels.ToEnergy(part.LevelDbA)) / ReferenceHours
-        );
+        Decibels.FromEnergy(parts.Sum(part => Checked(part.Hours) * Decibels.ToEnergy(part.LevelDbA)) / ReferenceHours);
 
     /// <summary>
     /// Weekly noise exposure level 10 lg[ (1/5) Σ 10^(L_EX,8h,i/10) ] in dB(A) over up to seven days (Directive
@@ -39,7 +37,10 @@ public static class ExposureLevel
     public static double WeeklyDbA(params IReadOnlyCollection<double> dailyDbA) =>
         dailyDbA.Count <= 7
             ? Decibels.FromEnergy(dailyDbA.Sum(Decibels.ToEnergy) / WorkingDays)
-            : throw new ArgumentException($"A week has at most seven days, {dailyDbA.Count} were given.", nameof(dailyDbA));
+            : throw new ArgumentException(
+                $"A week has at most seven days, {dailyDbA.Count} were given.",
+                nameof(dailyDbA)
+            );
 
     /// <summary>Sound exposure E = p0² 10^(L/10) T in Pa²h of a level held for a time in hours.</summary>
     public static double SoundExposurePascalSquaredHours(double levelDbA, double hours) =>

@@ -66,12 +66,7 @@ public static class RuleMetrics
     }
 
     /// <summary>Dose of the worst day in per cent; everything else counts as eight hours at its level.</summary>
-    public static double DosePercent(
-        DoseScale scale,
-        StayPattern stay,
-        IReadOnlyList<double> levels,
-        double otherDbA
-    )
+    public static double DosePercent(DoseScale scale, StayPattern stay, IReadOnlyList<double> levels, double otherDbA)
     {
         double other = scale.DosePercent(new LevelTime(otherDbA, ExposureLevel.ReferenceHours));
         return other + stay.HoursByDay.Select(h => scale.DosePercent(Parts(h, levels))).Append(0).Max();

@@ -2,28 +2,32 @@ using ShowSafety.Core.Measures;
 
 namespace ShowSafety.Core.Exposure;
 
-/// <summary>A measured task of a day, for ISO 9612:2009 strategy 1.</summary>
+/// <summary>A task of a day, for ISO 9612:2009 strategy 1.</summary>
+/// <param name="LevelDbA">L_Aeq of the task in dB(A).</param>
 /// <param name="Hours">Duration of the task in hours, above zero.</param>
-/// <param name="HalfRangeHours">Half the range the duration may have, in hours: u1b.</param>
-/// <param name="SamplesDbA">L_Aeq samples of the task in dB(A), one at least.</param>
-public sealed record MeasuredTask(double Hours, double HalfRangeHours, ValueList<double> SamplesDbA)
+/// <param name="SamplingUncertaintyDb">u1a in dB: scatter of the samples.</param>
+/// <param name="HalfRangeHours">u1b: half the range the duration may have, in hours.</param>
+public readonly record struct DayTask(
+    double LevelDbA,
+    double Hours,
+    double SamplingUncertaintyDb,
+    double HalfRangeHours
+)
 {
-    /// <summary>Level of the task in dB(A): energy mean of the samples.</summary>
-    public double LevelDbA => Decibels.Mean(SamplesDbA);
-
     /// <summary>
-    /// Standard uncertainty of sampling u1a = √[ Σ(L_i − L̄)² / (I(I−1)) ] in dB with the arithmetic mean; zero for a
-    /// single sample, which says nothing about scatter.
+    /// A task from L_Aeq samples: their energy mean, and u1a = √[ Σ(L_i − L̄)² / (I(I−1)) ] with the arithmetic mean; zero
+    /// for a single sample, which says nothing about scatter.
     /// </summary>
-    public double SamplingUncertaintyDb
+    /// <param name="samplesDbA">Samples in dB(A), one at least.</param>
+    /// <param name="hours">Duration in hours.</param>
+    /// <param name="halfRangeHours">Half the range of the duration in hours.</param>
+    public static DayTask FromSamples(IReadOnlyCollection<double> samplesDbA, double hours, double halfRangeHours)
     {
-        get
-        {
-            int count = SamplesDbA.Count;
-            double mean = SamplesDbA.Average();
-            double squares = SamplesDbA.Sum(level => (level - mean) * (level - mean));
-            return count < 2 ? 0 : Math.Sqrt(squares / (count * (count - 1.0)));
-        }
+        int count = samplesDbA.Count;
+        double mean = samplesDbA.Average();
+        double squares = samplesDbA.Sum(level => (level - mean) * (level - mean));
+        double sampling = count < 2 ? 0 : Math.Sqrt(squares / (count * (count - 1.0)));
+        return new(Decibels.Mean(samplesDbA), hours, sampling, halfRangeHours);
     }
 }
 
@@ -62,7 +66,7 @@ public static class TaskUncertainty
     /// </summary>
     /// <param name="tasks">The tasks, one at least.</param>
     /// <param name="meterDb">u2 in dB.</param>
-    public static DailyLevelUncertainty Measured(IReadOnlyCollection<MeasuredTask> tasks, double meterDb)
+    public static DailyLevelUncertainty Measured(IReadOnlyCollection<DayTask> tasks, double meterDb)
     {
         double daily = Daily(tasks);
         double instrument = (meterDb * meterDb) + (PositionDb * PositionDb);
@@ -80,7 +84,7 @@ public static class TaskUncertainty
     /// </summary>
     /// <param name="tasks">The tasks, one at least.</param>
     /// <param name="commonDb">Standard uncertainty common to all levels, in dB.</param>
-    public static DailyLevelUncertainty Predicted(IReadOnlyCollection<MeasuredTask> tasks, double commonDb)
+    public static DailyLevelUncertainty Predicted(IReadOnlyCollection<DayTask> tasks, double commonDb)
     {
         double daily = Daily(tasks);
         double common = commonDb * tasks.Sum(task => Share(task, daily));
@@ -102,15 +106,15 @@ public static class TaskUncertainty
     public static double WholeDayExpandedDb(double samplingDb, double meterDb) =>
         CoverageFactor * Math.Sqrt((samplingDb * samplingDb) + (meterDb * meterDb) + (PositionDb * PositionDb));
 
-    private static double Daily(IReadOnlyCollection<MeasuredTask> tasks) =>
+    private static double Daily(IReadOnlyCollection<DayTask> tasks) =>
         tasks.Count > 0
             ? ExposureLevel.DailyDbA(tasks.Select(t => new LevelTime(t.LevelDbA, t.Hours)))
             : throw new ArgumentException("At least one task is needed.", nameof(tasks));
 
-    private static double Share(MeasuredTask task, double dailyDbA) =>
+    private static double Share(DayTask task, double dailyDbA) =>
         task.Hours / ExposureLevel.ReferenceHours * Decibels.ToEnergy(task.LevelDbA - dailyDbA);
 
-    private static double DurationVariance(MeasuredTask task, double share)
+    private static double DurationVariance(DayTask task, double share)
     {
         // 4.34 = 10 lg e: the slope of a level against the logarithm of its duration.
         double sensitivity = 10 * Math.Log10(Math.E) * share / task.Hours;

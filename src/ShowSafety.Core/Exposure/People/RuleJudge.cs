@@ -48,7 +48,9 @@ public sealed class RuleJudge
         double lower = best - worst.ByCombination[loudest].ExpandedUncertaintyDb;
         Quantity level = Quantity.CautiousHigh(best, ear.Planning[loudest], Unit.DecibelA) with
         {
-            Sum = _protector is { HighDb: not null, MediumDb: not null, LowDb: not null } ? "protector-hml" : "protector-snr",
+            Sum = _protector is { HighDb: not null, MediumDb: not null, LowDb: not null }
+                ? "protector-hml"
+                : "protector-snr",
             Citations = ["iso-4869-2-2018", "hse-l108-2021"],
         };
         return (level, ProtectionFits.Of(lower, ear.Planning[loudest]));
@@ -84,9 +86,7 @@ public sealed class RuleJudge
         bool isQuiet = ears is not null && _stay.Heard.Count == 0;
         if (value is null)
         {
-            return isQuiet
-                ? Verdict.Meets
-                : Verdict.CannotTell;
+            return isQuiet ? Verdict.Meets : Verdict.CannotTell;
         }
 
         if (!clause.IsTriggeredBy(value.Planning))

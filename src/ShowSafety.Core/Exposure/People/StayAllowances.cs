@@ -12,7 +12,10 @@ public static class StayAllowances
     /// <summary>The allowances of every clause with a time in it.</summary>
     public static ValueList<StayAllowance> Of(PersonContext context, RuleJudge rules, HeardLevels worst)
     {
-        LevelTime[]?[] parts = [.. (context.Plan.Programme?.Runs ?? []).Select(run => Parts(context.Sound, run, worst))];
+        LevelTime[]?[] parts =
+        [
+            .. (context.Plan.Programme?.Runs ?? []).Select(run => Parts(context.Sound, run, worst)),
+        ];
 
         // A run that can't be told may be the dearest one: then no count of runs is given.
         LevelTime[][] runs = parts.Any(run => run is null) ? [] : [.. parts.OfType<LevelTime[]>()];
@@ -36,7 +39,11 @@ public static class StayAllowances
     /// <param name="clause">The clause.</param>
     /// <param name="runs">Levels and times of each run, planning values.</param>
     /// <param name="otherDbA">Exposure of the rest of the day in dB(A).</param>
-    public static int? Runs(RuleClause clause, IReadOnlyCollection<IReadOnlyCollection<LevelTime>> runs, double otherDbA)
+    public static int? Runs(
+        RuleClause clause,
+        IReadOnlyCollection<IReadOnlyCollection<LevelTime>> runs,
+        double otherDbA
+    )
     {
         double? budget = Spent(clause, [new(otherDbA, ExposureLevel.ReferenceHours)]) is { } other ? 1 - other : null;
         double dearest = runs.Select(run => Spent(clause, run) ?? 0).Append(0).Max();

@@ -11,7 +11,9 @@ public sealed class StateCombination : IEquatable<StateCombination>
 
     /// <summary>Makes a combination from throttle state ids by engine id.</summary>
     /// <param name="stateByEngine">Throttle state id by engine id; engines not named are stopped.</param>
-    /// <param name="isContradictory">Whether the plan has one engine in two states at once.</param>
+    /// <param name="isContradictory">
+    /// Whether the plan has one engine in two states at once, or runs an engine it does not have.
+    /// </param>
     public StateCombination(IEnumerable<KeyValuePair<string, string>> stateByEngine, bool isContradictory = false)
     {
         StateByEngine = stateByEngine.ToFrozenDictionary();

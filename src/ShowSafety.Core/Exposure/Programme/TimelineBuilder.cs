@@ -13,6 +13,7 @@ public static class TimelineBuilder
     public static Timeline Build(Plan plan)
     {
         ValueList<Run> runs = plan.Programme?.Runs ?? [];
+        var known = plan.Engines.Select(engine => engine.Id).ToHashSet();
         var combinations = new List<StateCombination>();
         var findings = new List<Finding>(RunFindings(plan, runs));
         var days = new List<ProgrammeDay>();
@@ -20,7 +21,7 @@ public static class TimelineBuilder
         {
             Run[] ofTheDay = [.. runs.Where(run => run.Day is null || run.Day == date)];
             TimedStep[] steps = [.. ofTheDay.SelectMany(Steps)];
-            days.Add(new(date, Stretches(steps, combinations)));
+            days.Add(new(date, Stretches(steps, known, combinations)));
             findings.AddRange(Overlaps(steps));
         }
 
@@ -43,33 +44,44 @@ public static class TimelineBuilder
 
     private static IEnumerable<DateOnly?> Dates(Plan plan, ValueList<Run> runs)
     {
-        DateOnly[] dates = [.. (plan.Event?.Days ?? []).Concat(runs.Select(r => r.Day).OfType<DateOnly>()).Distinct().Order()];
+        DateOnly[] dates =
+        [
+            .. (plan.Event?.Days ?? []).Concat(runs.Select(r => r.Day).OfType<DateOnly>()).Distinct().Order(),
+        ];
         return dates.Length == 0 ? [null] : dates.Select(date => (DateOnly?)date);
     }
 
-    private static ValueList<RunningStretch> Stretches(TimedStep[] steps, List<StateCombination> combinations)
+    private static ValueList<RunningStretch> Stretches(
+        TimedStep[] steps,
+        HashSet<string> known,
+        List<StateCombination> combinations
+    )
     {
         double[] breaks = [.. steps.SelectMany(s => new[] { s.Time.FromSeconds, s.Time.ToSeconds }).Distinct().Order()];
         var stretches = new List<RunningStretch>();
         for (int i = 0; i + 1 < breaks.Length; i++)
         {
-            TimedStep[] running = [.. steps.Where(s => s.Time.FromSeconds <= breaks[i] && s.Time.ToSeconds > breaks[i])];
+            TimedStep[] running =
+            [
+                .. steps.Where(s => s.Time.FromSeconds <= breaks[i] && s.Time.ToSeconds > breaks[i]),
+            ];
             if (running.Length > 0)
             {
-                stretches.Add(new(new(breaks[i], breaks[i + 1]), IndexOf(Combine(running), combinations)));
+                stretches.Add(new(new(breaks[i], breaks[i + 1]), IndexOf(Combine(running, known), combinations)));
             }
         }
 
         return [.. stretches];
     }
 
-    private static StateCombination Combine(TimedStep[] running)
+    private static StateCombination Combine(TimedStep[] running, HashSet<string> known)
     {
         IGrouping<string, string>[] states =
         [
             .. running.Select(s => (s.EngineId, s.StateId)).Distinct().GroupBy(s => s.EngineId, s => s.StateId),
         ];
-        return new(states.Select(s => KeyValuePair.Create(s.Key, s.First())), states.Any(s => s.Skip(1).Any()));
+        bool isContradictory = states.Any(s => s.Skip(1).Any() || !known.Contains(s.Key));
+        return new(states.Select(s => KeyValuePair.Create(s.Key, s.First())), isContradictory);
     }
 
     private static int IndexOf(StateCombination combination, List<StateCombination> combinations)

@@ -58,13 +58,15 @@ public static class RuleSetReader
             { ExchangeDb: not (null or (>= 3 and <= 6)) } => $"exchangeDb of {clause.Id} is out of range.",
             { CriterionHours: not (null or (> 0 and <= 24)) } => $"criterionHours of {clause.Id} is out of range.",
             { CriterionDbA: not (null or (>= 60 and <= 120)) } => $"criterionDbA of {clause.Id} is out of range.",
-            _ when isWindow != clause.WindowMinutes is not null => $"windowMinutes of {clause.Id} does not fit its metric.",
+            _ when isWindow != clause.WindowMinutes is not null =>
+                $"windowMinutes of {clause.Id} does not fit its metric.",
             _ when isWindow != clause.Window is not null => $"window of {clause.Id} does not fit its metric.",
             _ when isDose != clause.CriterionDbA is not null => $"criterionDbA of {clause.Id} does not fit its metric.",
             _ when isDose != clause.CriterionHours is not null =>
                 $"criterionHours of {clause.Id} does not fit its metric.",
             _ when isDose != clause.ExchangeDb is not null => $"exchangeDb of {clause.Id} does not fit its metric.",
-            _ when !isDose && clause.ThresholdDbA is not null => $"thresholdDbA of {clause.Id} does not fit its metric.",
+            _ when !isDose && clause.ThresholdDbA is not null =>
+                $"thresholdDbA of {clause.Id} does not fit its metric.",
             _ => null,
         };
     }
@@ -73,7 +75,8 @@ public static class RuleSetReader
     {
         public override ValueList<T> Read(ref Utf8JsonReader reader, Type typeToConvert, JsonSerializerOptions options)
         {
-            T[] items = JsonSerializer.Deserialize<T[]>(ref reader, options) ?? throw new JsonException("A list is null.");
+            T[] items =
+                JsonSerializer.Deserialize<T[]>(ref reader, options) ?? throw new JsonException("A list is null.");
             return items.Any(item => item is null) ? throw new JsonException("A list has a null in it.") : [.. items];
         }
 

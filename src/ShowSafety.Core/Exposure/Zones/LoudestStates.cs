@@ -23,12 +23,17 @@ public static class LoudestStates
             return timeline.Combinations;
         }
 
-        return [new(plan.Engines.Select(engine => KeyValuePair.Create(engine.Id, Loudest(engine, sound))).DistinctBy(s => s.Key))];
+        return
+        [
+            new(
+                plan.Engines.Select(engine => KeyValuePair.Create(engine.Id, Loudest(engine, sound)))
+                    .DistinctBy(s => s.Key)
+            ),
+        ];
     }
 
     /// <summary>A place where the sound of a plan is asked for first: to the side of its first engine.</summary>
-    public static PlanPoint Probe(Plan plan) =>
-        plan.Engines.Count == 0 ? default : Probe(plan.Engines[0]);
+    public static PlanPoint Probe(Plan plan) => plan.Engines.Count == 0 ? default : Probe(plan.Engines[0]);
 
     private static PlanPoint Probe(Engine engine) => engine.Place.Along(engine.ExhaustHeadingDegrees + 90, ProbeMetres);
 
@@ -45,6 +50,7 @@ public static class LoudestStates
                         ListeningPlaces.AdultEarMetres[1],
                         new StateCombination([new(engine.Id, state)]).StateByEngine
                     )
-                    ?.PlanningDbA ?? double.PositiveInfinity
+                    ?.PlanningDbA
+                ?? double.PositiveInfinity
             )!;
 }
