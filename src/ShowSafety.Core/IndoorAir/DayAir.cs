@@ -66,7 +66,7 @@ internal sealed class DayAir
         double best = Dose(pair.Best);
         return Quantity.CautiousHigh(best, Math.Max(best, Dose(pair.Planning)), Unit.One) with
         {
-            Citations = ["iso-13571"],
+            Citations = ["iso-13571-fed"],
             Sum = "co-dose",
         };
     }
