@@ -95,7 +95,10 @@ public sealed class SoundZonesTests
 
         Assert.Equal(79.43, Zone(assessment, ZoneRow.HearingZone)!.Reach!.Best, 0.1);
         Assert.DoesNotContain(assessment.Zones, z => z.Row == ZoneRow.AudienceLimit);
-        Assert.Contains(assessment.Findings, f => f is { Code: "exposure.no-programme", CannotTell: true });
+        Assert.Contains(
+            assessment.Findings,
+            f => f is { Code: "exposure.no-programme", CannotTell: true, Severity: Severity.Stop }
+        );
     }
 
     [Fact]
