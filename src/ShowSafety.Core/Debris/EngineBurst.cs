@@ -16,8 +16,6 @@ internal sealed record EngineBurst
 
     public string EngineName => string.IsNullOrWhiteSpace(Engine.Name) ? Engine.Id : Engine.Name;
 
-    public DebrisPiece FarthestInFlight => Pieces.MaxBy(p => p.FlatFireDistance.Planning)!;
-
     public DebrisPiece FarthestLanded => Pieces.MaxBy(p => p.LandingDistance.Planning)!;
 
     /// <summary>Heading from the nozzle towards the intake, along which rotors lie.</summary>

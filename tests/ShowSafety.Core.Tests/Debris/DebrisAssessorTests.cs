@@ -34,7 +34,10 @@ public sealed class DebrisAssessorTests
 
     [Fact]
     public void Assess_SheetWithoutRotors_CannotTellAndStops() =>
-        Assert.Contains(DebrisAssessor.Assess(With()).Findings, f => f is { Code: "debris.no-rotors", CannotTell: true });
+        Assert.Contains(
+            DebrisAssessor.Assess(With()).Findings,
+            f => f is { Code: "debris.no-rotors", CannotTell: true }
+        );
 
     public static TheoryData<string, string> MissingValues =>
         new()
@@ -87,7 +90,9 @@ public sealed class DebrisAssessorTests
     [Fact]
     public void Assess_TripBelowMaximum_TakesTheFaster()
     {
-        DebrisAssessment found = DebrisAssessor.Assess(With(Turbine with { TripSpeedRevolutionsPerMinute = Is(80_000) }));
+        DebrisAssessment found = DebrisAssessor.Assess(
+            With(Turbine with { TripSpeedRevolutionsPerMinute = Is(80_000) })
+        );
 
         Assert.Contains(found.Findings, f => f.Code == "debris.trip-below-running-speed");
         Assert.Equal(95_000, Figure(found, "debris.burst-speed").Planning, 6);
@@ -112,7 +117,12 @@ public sealed class DebrisAssessorTests
     public void Assess_WorkedWheel_GivesThePiecesOfTheWorkedCase()
     {
         // Plain disc of C1 and the AC 20-128A pieces of the worked case, at 102,000 rpm.
-        Rotor plain = Turbine with { RimRadiusMetres = null, Material = null, DiscThicknessMetres = Is(0.010) };
+        Rotor plain = Turbine with
+        {
+            RimRadiusMetres = null,
+            Material = null,
+            DiscThicknessMetres = Is(0.010),
+        };
 
         DebrisAssessment found = DebrisAssessor.Assess(With(plain));
 
@@ -133,9 +143,7 @@ public sealed class DebrisAssessorTests
     [Fact]
     public void Assess_RimKnown_IntermediateLeavesAtRimSpeed()
     {
-        DebrisPiece piece = DebrisAssessor
-            .Assess(With(Turbine))
-            .Pieces.Single(p => p.Kind == PieceKind.Intermediate);
+        DebrisPiece piece = DebrisAssessor.Assess(With(Turbine)).Pieces.Single(p => p.Kind == PieceKind.Intermediate);
 
         // AC 20-128A model on the worked wheel: 6.3333 g, 309.761 m/s, 303.85 J.
         Assert.Equal(6.3333, piece.Mass.Planning, 0.001);
@@ -148,7 +156,11 @@ public sealed class DebrisAssessorTests
     public void Assess_SheetTooLight_SaysSo()
     {
         // 190 g, 38 mm, 10 mm imply about 4,190 kg/m³; nickel alloys have about 8,190.
-        Rotor light = Turbine with { RimRadiusMetres = null, DiscThicknessMetres = Is(0.010) };
+        Rotor light = Turbine with
+        {
+            RimRadiusMetres = null,
+            DiscThicknessMetres = Is(0.010),
+        };
 
         Finding odd = Assert.Single(DebrisAssessor.Assess(With(light)).Findings, f => f.Code == "debris.sheet-density");
         Assert.Equal(4188, odd.Arguments.Single(a => a.Name == "implied").Quantity!.Planning, 1.0);
@@ -220,7 +232,12 @@ public sealed class DebrisAssessorTests
     [Fact]
     public void Assess_BoundingRotorWithoutPlace_TakesTheWholeEngine()
     {
-        var unknown = new Rotor { Id = "unknown", Bounding = true, DiscThicknessMetres = Is(0.015) };
+        var unknown = new Rotor
+        {
+            Id = "unknown",
+            Bounding = true,
+            DiscThicknessMetres = Is(0.015),
+        };
 
         var zone = DebrisAssessor.Assess(With(unknown)).Zones[0].Area;
 
@@ -233,7 +250,14 @@ public sealed class DebrisAssessorTests
     [InlineData(false)]
     public void Assess_BoundingRotorWithoutCasingOrThickness_CannotTell(bool casing)
     {
-        Plan plan = With(new Rotor { Id = "u", Bounding = true, DiscThicknessMetres = casing ? Is(0.015) : null });
+        Plan plan = With(
+            new Rotor
+            {
+                Id = "u",
+                Bounding = true,
+                DiscThicknessMetres = casing ? Is(0.015) : null,
+            }
+        );
         Engine engine = plan.Engines[0];
         EngineSheet sheet = casing ? engine.Sheet! with { CasingDiameterMetres = null } : engine.Sheet!;
 
@@ -259,7 +283,18 @@ public sealed class DebrisAssessorTests
     {
         Plan plan = With(Turbine) with
         {
-            Decisions = new() { Acceptances = [new() { Finding = "debris.landing-area", ElementId = engine, By = by }] },
+            Decisions = new()
+            {
+                Acceptances =
+                [
+                    new()
+                    {
+                        Finding = "debris.landing-area",
+                        ElementId = engine,
+                        By = by,
+                    },
+                ],
+            },
         };
 
         ValueList<Finding> findings = DebrisAssessor.Assess(plan).Findings;

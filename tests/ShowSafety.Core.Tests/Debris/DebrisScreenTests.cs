@@ -134,7 +134,8 @@ public sealed class DebrisScreenTests
 
         Geometry area = DebrisAssessor.Assess(plan).Zones[0].Area;
 
-        Assert.True(area.EnvelopeInternal.MinX >= -3.001 && area.EnvelopeInternal.MaxX <= 9.001);
+        Assert.InRange(area.EnvelopeInternal.MinX, -3.001, 3);
+        Assert.InRange(area.EnvelopeInternal.MaxX, 3, 9.001);
         Assert.True(area.Covers(SiteGeometry.Point(new(3, 3.92))));
     }
 
@@ -175,10 +176,7 @@ public sealed class DebrisScreenTests
             "no energy" => good with { Evidence = test with { TestedEnergyJoules = null } },
             "no mass" => good with { Evidence = test with { ProjectileKilograms = null } },
             "no face" => good with { Evidence = test with { ProjectileDiameterMetres = null } },
-            "estimated" => good with
-            {
-                Evidence = test with { TestedEnergyJoules = Is(40_000, Pedigree.Estimated) },
-            },
+            "estimated" => good with { Evidence = test with { TestedEnergyJoules = Is(40_000, Pedigree.Estimated) } },
             "weak" => Screen(joules: 661.25, kilograms: 1, faceMetres: 0.020),
             "blunt" => Screen(faceMetres: 0.5),
             "light" => Screen(kilograms: 0.05),

@@ -46,7 +46,7 @@ public sealed class DirectFlightTests
     public void Assess_AnyEngine_ReachesAsFarAsTheFarthestPiece()
     {
         DebrisAssessment found = DebrisAssessor.Assess(With(Turbine, Compressor));
-        double farthest = found.Pieces.Max(p => p.FlatFireDistance.Planning);
+        double farthest = found.Pieces.Max(p => Math.Min(p.FlatFireDistance.Planning, p.LandingDistance.Planning));
         Zone zone = found.Zones[0];
 
         Assert.Equal(farthest, zone.Reach!.Planning, 1e-9);
@@ -67,12 +67,7 @@ public sealed class DirectFlightTests
                     PlanPoint right = wheel.Along(heading + 90, 0.038);
                     PlanPoint axis = engine.Place.Along(heading, 1);
                     Geometry mirrored = AffineTransformation
-                        .ReflectionInstance(
-                            engine.Place.XMetres,
-                            engine.Place.YMetres,
-                            axis.XMetres,
-                            axis.YMetres
-                        )
+                        .ReflectionInstance(engine.Place.XMetres, engine.Place.YMetres, axis.XMetres, axis.YMetres)
                         .Transform(area);
                     return area.IsValid
                         && area.Covers(SiteGeometry.Line([left, right]))
@@ -111,7 +106,12 @@ public sealed class DirectFlightTests
                     Rotor fast = slow with { TripSpeedRevolutionsPerMinute = Is(rpm * factor) };
                     DebrisAssessment low = DebrisAssessor.Assess(With(slow));
                     DebrisAssessment high = DebrisAssessor.Assess(With(fast));
-                    return low.Zones.Zip(high.Zones).All(z => z.Second.Area.Covers(z.First.Area));
+                    // The slanted edges of both zones lie on one line: rounding may put a corner a hair outside.
+                    return low
+                        .Zones.Zip(high.Zones)
+                        .All(z =>
+                            z.First.Area.Difference(z.Second.Area).Area < 1e-6 && z.First.Area.Area < z.Second.Area.Area
+                        );
                 },
                 iter: 15
             );
@@ -124,20 +124,17 @@ public sealed class DirectFlightTests
 
         Assert.Equal(ZoneEffect.Informs, landing.Effect);
         Assert.Equal(found.Pieces.Max(p => p.LandingDistance.Planning), landing.Reach!.Planning, 1e-9);
-        Assert.True(
-            landing.Area.Covers(SiteGeometry.CircleAround(new(3, 3.85), landing.Reach.Planning * 0.999))
-        );
+        Assert.True(landing.Area.Covers(SiteGeometry.CircleAround(new(3, 3.85), landing.Reach.Planning * 0.999)));
     }
 
     [Fact]
-    public void Assess_MoreWind_WidensTheLandingAreaOnly()
+    public void Assess_MoreWind_WidensTheLandingArea()
     {
         Plan calm = Windy(0);
         Plan windy = Windy(10);
 
         Assert.True(Landing(windy).Area.Covers(Landing(calm).Area));
         Assert.True(Landing(windy).Reach!.Planning > Landing(calm).Reach!.Planning + 10);
-        Assert.Equal(Row1(calm)[0].Reach!.Planning, Row1(windy)[0].Reach!.Planning, 1e-9);
     }
 
     [Fact]
@@ -152,10 +149,7 @@ public sealed class DirectFlightTests
     private static Plan Windy(double wind)
     {
         Plan plan = With(Turbine);
-        return plan with
-        {
-            Site = plan.Site with { Weather = new() { HighestWindMetresPerSecond = Is(wind) } },
-        };
+        return plan with { Site = plan.Site with { Weather = new() { HighestWindMetresPerSecond = Is(wind) } } };
     }
 
     private static Zone Landing(Plan plan) =>

@@ -42,7 +42,8 @@ public sealed class TrajectoryTests
         // v = v_t tan(atan(v₀/v_t) − g t/v_t) on the way up, mechanics.
         const double k = 0.0110738;
         double terminal = Math.Sqrt(VerticalShot.StandardGravity / k);
-        double expected = terminal * Math.Tan(Math.Atan(220 / terminal) - (VerticalShot.StandardGravity * 2 / terminal));
+        double expected =
+            terminal * Math.Tan(Math.Atan(220 / terminal) - (VerticalShot.StandardGravity * 2 / terminal));
         var flight = new Trajectory { StartMetresPerSecond = 220, DragPerMetre = k };
 
         Assert.Equal(expected, flight.After(90, 2, 2000).SpeedY, 6);
@@ -98,7 +99,7 @@ public sealed class TrajectoryTests
     }
 
     [Fact]
-    public void Of_HalfTheStep_StaysWithinOneInAHundredThousand() =>
+    public void Of_TenthOfTheStep_StaysWithinOneInTenThousand() =>
         Flights.Sample(
             flight =>
             {
