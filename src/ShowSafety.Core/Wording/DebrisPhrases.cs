@@ -143,12 +143,12 @@ internal static class DebrisPhrases
             ),
             new(
                 "debris.landing-area",
-                "Pieces of {element} thrown upwards can come down anywhere within {reach} with up to {energy}. No field is large enough to empty this area.",
+                "Pieces of {element} thrown upwards can come down anywhere within {reach}, the hardest with {energy}. No field is large enough to empty this area.",
                 "Let a named person who may do so accept the landing area in writing, knowing who is inside it."
             ),
             new(
                 "debris.landing-area-accepted",
-                "{by} has accepted that pieces of {element} thrown upwards can come down within {reach} with up to {energy}.",
+                "{by} has accepted that pieces of {element} thrown upwards can come down within {reach}, the hardest with {energy}.",
                 "Check that the acceptance still fits the plan."
             ),
             new(
