@@ -90,6 +90,7 @@ internal static class PieceFactory
             air.WindMetresPerSecond
         );
         var quantities = new PieceQuantities(
+            name.Kind,
             (Pedigree)Math.Max((int)rotor.Pedigree, (int)air.Pedigree),
             rotor.Pedigree
         );
@@ -100,18 +101,8 @@ internal static class PieceFactory
             Speed = quantities.Rotor(release.BestSpeed, release.PlanningSpeed, Unit.MetrePerSecond),
             Translation = quantities.Rotor(best.StartJoules, planning.StartJoules, Unit.Joule),
             Spin = quantities.Rotor(release.BestSpin, release.PlanningSpin, Unit.Joule),
-            Area = quantities.Low(
-                bestShape.TumblingAreaSquareMetres * 1e4,
-                planningArea * 1e4,
-                Unit.SquareCentimetre,
-                "tumbling-area-sector"
-            ),
-            EdgeDiameter = quantities.Low(
-                bestShape.EdgeDiameterMetres * 1000,
-                edge * 1000,
-                Unit.Millimetre,
-                "edge-diameter"
-            ),
+            Area = quantities.Low(bestShape.TumblingAreaSquareMetres * 1e4, planningArea * 1e4, Unit.SquareCentimetre),
+            EdgeDiameter = quantities.Low(bestShape.EdgeDiameterMetres * 1000, edge * 1000, Unit.Millimetre),
             EnergyPerArea = quantities.PerArea(best.StartJoules, planning.StartJoules, edge),
             FlatFireDistance = quantities.Reach(best.FlatFireMetres, planning.FlatFireMetres),
             LandingDistance = quantities.Landing(
