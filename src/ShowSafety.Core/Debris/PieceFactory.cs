@@ -81,14 +81,11 @@ internal static class PieceFactory
             air.HeightMetres,
             0
         );
-        double planningArea = Math.Min(planningShape.LeastAreaSquareMetres, bestShape.TumblingAreaSquareMetres);
-        var planning = Flight.Of(
-            release.MassKilograms,
-            release.PlanningSpeed,
-            Drag.PerMetre(air.PlanningDensity, Drag.PlanningLow * planningArea, release.MassKilograms),
-            air.HeightMetres,
-            air.WindMetresPerSecond
-        );
+        double planningArea = Math.Min(planningShape.TumblingAreaSquareMetres, bestShape.TumblingAreaSquareMetres);
+        Flight planning = PlanningFlight(release, planningArea, air);
+        // A spinning sector may keep its plane and fly edge on. That decides how far the landing area is looked for;
+        // the direct-flight sector takes the tumbling piece with drag at the low end of the published range.
+        Flight edgeOn = PlanningFlight(release, Math.Min(planningShape.LeastAreaSquareMetres, planningArea), air);
         var quantities = new PieceQuantities(
             name.Kind,
             (Pedigree)Math.Max((int)rotor.Pedigree, (int)air.Pedigree),
@@ -107,13 +104,22 @@ internal static class PieceFactory
             FlatFireDistance = quantities.Reach(best.FlatFireMetres, planning.FlatFireMetres),
             LandingDistance = quantities.Landing(
                 best.Landing.DistanceMetres,
-                planning.Landing.DistanceMetres,
+                edgeOn.Landing.DistanceMetres,
                 Unit.Metre
             ),
-            LandingApex = quantities.Landing(best.Landing.ApexMetres, planning.Landing.ApexMetres, Unit.Metre),
-            LandingEnergy = quantities.Landing(best.LandingJoules, planning.LandingJoules, Unit.Joule),
+            LandingApex = quantities.Landing(best.Landing.ApexMetres, edgeOn.Landing.ApexMetres, Unit.Metre),
+            LandingEnergy = quantities.Landing(best.LandingJoules, edgeOn.LandingJoules, Unit.Joule),
         };
     }
+
+    private static Flight PlanningFlight(Release release, double areaSquareMetres, FlightAir air) =>
+        Flight.Of(
+            release.MassKilograms,
+            release.PlanningSpeed,
+            Drag.PerMetre(air.PlanningDensity, Drag.PlanningLow * areaSquareMetres, release.MassKilograms),
+            air.HeightMetres,
+            air.WindMetresPerSecond
+        );
 
     private readonly record struct PieceName(string EngineId, string RotorId, PieceKind Kind);
 
