@@ -5,23 +5,12 @@ using static ShowSafety.Core.Sums.SoundSums;
 
 namespace ShowSafety.Core.Sums;
 
-/// <summary>Worked sums about levels, weighting and the measurement.</summary>
+/// <summary>Worked sums about levels and the measurement.</summary>
 internal static class SoundLevelSums
 {
     /// <summary>All of them.</summary>
     public static IEnumerable<WorkedSum> Make() =>
-        [
-            LevelSum(),
-            PowerLevel(),
-            PressureLevel(),
-            Distance(),
-            SourcePower(),
-            Background(),
-            Environment(),
-            Weighting(),
-            Weighted(),
-            Uncertainty(),
-        ];
+        [LevelSum(), PowerLevel(), PressureLevel(), Distance(), SourcePower(), Background(), Environment()];
 
     private static WorkedSum LevelSum() =>
         new(
@@ -35,10 +24,7 @@ internal static class SoundLevelSums
                 double sum = Decibels.Sum(levels);
                 double mean = Decibels.Mean(levels);
                 return new(
-                    [
-                        new("sumDb", sum, Unit.Decibel, "all together"),
-                        new("meanDb", mean, Unit.Decibel, "energy mean"),
-                    ],
+                    [new("sumDb", sum, Unit.Decibel, "all together"), new("meanDb", mean, Unit.Decibel, "energy mean")],
                     [
                         Step($"L = 10 lg Σ 10^(L_i/10) = {sum:F2} dB for {levels.Count} levels"),
                         Step($"mean: L - 10 lg {levels.Count} = {mean:F2} dB"),
@@ -126,7 +112,8 @@ internal static class SoundLevelSums
                 double slant = Sound.Outdoors.OutdoorPath.SlantMetres(flat, source - microphone);
                 double image = SoundPower.FloorImageDb(flat, source, microphone);
                 double power =
-                    level - Decibels.FromEnergy(Sound.Outdoors.OutdoorPath.HardGroundFactor(flat, source, microphone, 0));
+                    level
+                    - Decibels.FromEnergy(Sound.Outdoors.OutdoorPath.HardGroundFactor(flat, source, microphone, 0));
                 double sphere = level + SoundPower.SphereDb(slant);
                 double half = level + SoundPower.HemisphereDb(slant);
                 return new(
@@ -139,7 +126,9 @@ internal static class SoundLevelSums
                     ],
                     [
                         Step($"r = {slant:F3} m; D_Ω = 10 lg(1 + r_direct²/r_image²) = {image:F2} dB"),
-                        Step($"L_W = L + 10 lg(4π r²) - D_Ω = {level:F2} + {SoundPower.SphereDb(slant):F2} - {image:F2} = {power:F2} dB"),
+                        Step(
+                            $"L_W = L + 10 lg(4π r²) - D_Ω = {level:F2} + {SoundPower.SphereDb(slant):F2} - {image:F2} = {power:F2} dB"
+                        ),
                     ]
                 );
             }
@@ -158,9 +147,13 @@ internal static class SoundLevelSums
             {
                 double excess = input.Number("levelDb") - input.Number("backgroundDb");
                 BackgroundCheck check = BackgroundCheck.Of(input.Number("levelDb"), input.Number("backgroundDb"));
-                double formula = excess > 0
-                    ? SoundPower.BackgroundCorrectionDb(excess)
-                    : throw new ArgumentException("The reading must be louder than the background.", "backgroundDb");
+                double formula =
+                    excess > 0
+                        ? SoundPower.BackgroundCorrectionDb(excess)
+                        : throw new ArgumentException(
+                            "The reading must be louder than the background.",
+                            "backgroundDb"
+                        );
                 return new(
                     [
                         new("formulaDb", formula, Unit.Decibel, "K1 by the formula"),
@@ -168,7 +161,9 @@ internal static class SoundLevelSums
                     ],
                     [
                         Step($"ΔL = {excess:F2} dB; K1 = -10 lg(1 - 10^(-0.1 ΔL)) = {formula:F2} dB"),
-                        Step($"used: {check.CorrectionDb:F2} dB (none from 15 dB on, at most K1 at 6 dB, reading unused under 3 dB)"),
+                        Step(
+                            $"used: {check.CorrectionDb:F2} dB (none from 15 dB on, at most K1 at 6 dB, reading unused under 3 dB)"
+                        ),
                     ]
                 );
             }
@@ -191,68 +186,6 @@ internal static class SoundLevelSums
                 return new(
                     [new("correctionDb", k2, Unit.Decibel, "environmental correction K2")],
                     [Step($"K2 = 10 lg(1 + 4 · {surface:G5}/{area:G5}) = {k2:F2} dB")]
-                );
-            }
-        );
-
-    private static WorkedSum Weighting() =>
-        new(
-            "frequency-weighting",
-            "A- and C-weighting at a third-octave midband",
-            [Number("thirdOctaveNumber", "n of the exact midband 10^(n/10) Hz: 30 is 1 kHz", Unit.One, 10, 43)],
-            ["iec-61672-1", "iec-61260-1"],
-            input =>
-            {
-                double hertz = FrequencyWeighting.ExactThirdOctaveHertz((int)Math.Round(input.Number("thirdOctaveNumber")));
-                double a = FrequencyWeighting.ADb(hertz);
-                double c = FrequencyWeighting.CDb(hertz);
-                return new(
-                    [
-                        new("aDb", a, Unit.Decibel, "A-weighting"),
-                        new("cDb", c, Unit.Decibel, "C-weighting"),
-                        new("frequencyHertz", hertz, Unit.Hertz, "exact midband frequency"),
-                    ],
-                    [Step($"f = 10^(n/10) = {hertz:F2} Hz; A = {a:F2} dB; C = {c:F2} dB")]
-                );
-            }
-        );
-
-    private static WorkedSum Weighted() =>
-        new(
-            "weighted-level",
-            "A- and C-weighted level of octave band levels",
-            [Bands("bandsDb", "unweighted octave band levels, 63 Hz to 8 kHz")],
-            ["iec-61672-1"],
-            input =>
-            {
-                BandValues bands = input.Bands("bandsDb");
-                double a = FrequencyWeighting.LevelDbA(bands);
-                double c = FrequencyWeighting.LevelDbC(bands);
-                return new(
-                    [
-                        new("levelDbA", a, Unit.DecibelA, "A-weighted level"),
-                        new("levelDbC", c, Unit.DecibelC, "C-weighted level"),
-                        new("levelDb", Decibels.Sum(bands), Unit.Decibel, "unweighted level"),
-                        .. BandResults("weightedDb", bands + FrequencyWeighting.ABandsDb, Unit.DecibelA, "A-weighted"),
-                    ],
-                    [Step($"L_A = 10 lg Σ 10^((L_i + A_i)/10) = {a:F2} dB(A); L_C = {c:F2} dB(C)")]
-                );
-            }
-        );
-
-    private static WorkedSum Uncertainty() =>
-        new(
-            "expanded-uncertainty",
-            "uncertainty of a level, one-sided 95 %",
-            [Several("standardDb", "standard uncertainties of the parts", Unit.Decibel, 0, 50)],
-            ["iso-9612-uncertainty", "sound-uncertainty-choice"],
-            input =>
-            {
-                ValueList<double> parts = input.Numbers("standardDb");
-                double expanded = LevelUncertainty.ExpandedDb(parts.Select(p => new UncertaintyPart("part", p)));
-                return new(
-                    [new("expandedDb", expanded, Unit.Decibel, "expanded uncertainty U")],
-                    [Step($"U = 1.65 √(Σ u²) = 1.65 · {expanded / LevelUncertainty.CoverageFactor:F2} = {expanded:F2} dB")]
                 );
             }
         );

@@ -22,7 +22,11 @@ public sealed class FrequencyWeightingTests
     {
         for (int band = 0; band < OctaveBand.Count; band++)
         {
-            Assert.Equal(OctaveBand.MidbandHertz(band), FrequencyWeighting.ExactThirdOctaveHertz(18 + (3 * band)), 1e-9);
+            Assert.Equal(
+                OctaveBand.MidbandHertz(band),
+                FrequencyWeighting.ExactThirdOctaveHertz(18 + (3 * band)),
+                1e-9
+            );
         }
     }
 
@@ -30,22 +34,23 @@ public sealed class FrequencyWeightingTests
     public void LevelDbA_AllBandsRaised_RisesAlike() =>
         Gen.Double[-60, 60]
             .Select(Gen.Double[0, 120].Array[8])
-            .Sample((rise, bands) =>
-            {
-                var spectrum = BandValues.Of(bands);
-                double change =
-                    FrequencyWeighting.LevelDbA(spectrum + rise) - FrequencyWeighting.LevelDbA(spectrum);
-                Assert.Equal(rise, change, 1e-9);
-            });
+            .Sample(
+                (rise, bands) =>
+                {
+                    var spectrum = BandValues.Of(bands);
+                    double change =
+                        FrequencyWeighting.LevelDbA(spectrum + rise) - FrequencyWeighting.LevelDbA(spectrum);
+                    Assert.Equal(rise, change, 1e-9);
+                }
+            );
 
     [Fact]
     public void LevelDbC_AnySpectrum_IsNeverUnderTheAWeightedLevelByMoreThanTheLargestAWeight() =>
-        Gen.Double[0, 120].Array[8]
+        Gen.Double[0, 120]
+            .Array[8]
             .Sample(bands =>
             {
                 var spectrum = BandValues.Of(bands);
-                Assert.True(
-                    FrequencyWeighting.LevelDbA(spectrum) - FrequencyWeighting.LevelDbC(spectrum) < 2.0
-                );
+                Assert.True(FrequencyWeighting.LevelDbA(spectrum) - FrequencyWeighting.LevelDbC(spectrum) < 2.0);
             });
 }

@@ -38,7 +38,9 @@ public sealed class SoundAssessorTests
         SoundAssessment careful = Assess(Single(Reading()));
         SoundAssessment assessment = Assess(Single(lapsed));
         double before = LevelUncertainty.ExpandedDb(careful.Sources.First(s => s.StateId == Full).Uncertainty);
-        double after = LevelUncertainty.ExpandedDb(assessment.Sources.First(s => s.StateId == lapsed.StateId).Uncertainty);
+        double after = LevelUncertainty.ExpandedDb(
+            assessment.Sources.First(s => s.StateId == lapsed.StateId).Uncertainty
+        );
 
         Assert.DoesNotContain(careful.Findings, f => f.Code == code);
         Assert.Contains(assessment.Findings, f => f.Code == code && f.ElementId == EngineId);
@@ -67,7 +69,12 @@ public sealed class SoundAssessorTests
     [Fact]
     public void Assess_ProgrammeUsesAStateNobodyMeasured_IsAStopForThatStateOnly()
     {
-        Run run = new() { Id = "r", EngineId = EngineId, Steps = [new() { StateId = "boost", Seconds = 60 }] };
+        Run run = new()
+        {
+            Id = "r",
+            EngineId = EngineId,
+            Steps = [new() { StateId = "boost", Seconds = 60 }],
+        };
         Plan plan = Single(Reading()) with { Programme = new() { Runs = [run] } };
 
         Finding stop = Assert.Single(Assess(plan).Findings, f => f.Severity == Severity.Stop);
@@ -164,14 +171,39 @@ public sealed class SoundAssessorTests
     {
         SoundMeasurement[] odd =
         [
-            Reading("a") with { BandLevelsDb = null },
-            Reading("b") with { DistanceMetres = 0 },
-            Reading("c") with { DistanceMetres = double.NaN },
-            Reading("d") with { AngleDegrees = double.NaN },
-            Reading("e") with { AngleDegrees = null, StateId = "ghost" },
-            Reading("f") with { BandLevelsDb = BandValues.Uniform(1e6) },
-            Reading("g") with { LevelDbA = double.PositiveInfinity },
-            Reading("h") with { PeakDbC = double.NaN },
+            Reading("a") with
+            {
+                BandLevelsDb = null,
+            },
+            Reading("b") with
+            {
+                DistanceMetres = 0,
+            },
+            Reading("c") with
+            {
+                DistanceMetres = double.NaN,
+            },
+            Reading("d") with
+            {
+                AngleDegrees = double.NaN,
+            },
+            Reading("e") with
+            {
+                AngleDegrees = null,
+                StateId = "ghost",
+            },
+            Reading("f") with
+            {
+                BandLevelsDb = BandValues.Uniform(1e6),
+            },
+            Reading("g") with
+            {
+                LevelDbA = double.PositiveInfinity,
+            },
+            Reading("h") with
+            {
+                PeakDbC = double.NaN,
+            },
         ];
         Plan[] plans =
         [
@@ -183,9 +215,19 @@ public sealed class SoundAssessorTests
             Plan(Engine(Reading()) with { ExhaustHeadingDegrees = double.NaN }),
             Single(Reading()).Within(Hall() with { Footprint = [new(0, 0), new(1, 1), new(1, 0), new(0, 1)] }),
             Single(Reading()).Within(Hall() with { EavesHeightMetres = null }),
-            Single(Reading()).Within(Hall() with { Sides = [new() { Side = 99 }, new() { Side = 0, OpenShare = Stated(7) }] }),
-            Single(Reading()).Within(new Enclosure { Id = "x", Footprint = Hall().Footprint, EavesHeightMetres = Stated(4) }),
-            Single(Reading()).Within(Hall() with { WallMaterial = "open", RoofMaterial = "open", FloorMaterial = "open" }),
+            Single(Reading())
+                .Within(Hall() with { Sides = [new() { Side = 99 }, new() { Side = 0, OpenShare = Stated(7) }] }),
+            Single(Reading())
+                .Within(
+                    new Enclosure
+                    {
+                        Id = "x",
+                        Footprint = Hall().Footprint,
+                        EavesHeightMetres = Stated(4),
+                    }
+                ),
+            Single(Reading())
+                .Within(Hall() with { WallMaterial = "open", RoofMaterial = "open", FloorMaterial = "open" }),
         ];
 
         Assert.All(

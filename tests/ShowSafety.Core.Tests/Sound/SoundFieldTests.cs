@@ -81,28 +81,32 @@ public sealed class SoundFieldTests
     [Fact]
     public void LevelAt_FartherAlongARay_IsLowerOutdoors() =>
         Gen.Select(Gen.Double[0, 360], Gen.Double[3, 200], Gen.Double[1.02, 3])
-            .Sample((heading, near, factor) =>
-            {
-                var field = SoundField.Build(Single(Reading() with { AngleDegrees = 40 }));
-                double at = field.LevelAt(new PlanPoint(0, 0).Along(heading, near), 1, At(Full))!.LevelDbA;
-                double beyond = field
-                    .LevelAt(new PlanPoint(0, 0).Along(heading, near * factor), 1, At(Full))!
-                    .LevelDbA;
-                Assert.True(beyond < at);
-            });
+            .Sample(
+                (heading, near, factor) =>
+                {
+                    var field = SoundField.Build(Single(Reading() with { AngleDegrees = 40 }));
+                    double at = field.LevelAt(new PlanPoint(0, 0).Along(heading, near), 1, At(Full))!.LevelDbA;
+                    double beyond = field
+                        .LevelAt(new PlanPoint(0, 0).Along(heading, near * factor), 1, At(Full))!
+                        .LevelDbA;
+                    Assert.True(beyond < at);
+                }
+            );
 
     [Fact]
     public void LevelAt_ReadingRaised_RisesAlikeEverywhere() =>
         Gen.Select(Gen.Double[-25, 25], Gen.Double[-25, 25], Gen.Double[0, 20])
-            .Sample((x, y, rise) =>
-            {
-                SoundMeasurement reading = Reading();
-                Plan quiet = Single(reading).Within(Hall());
-                Plan loud = Single(reading with { BandLevelsDb = Bands + rise }).Within(Hall());
-                double low = SoundField.Build(quiet).LevelAt(new(x, y), 1.6, At(Full))!.LevelDbA;
-                double high = SoundField.Build(loud).LevelAt(new(x, y), 1.6, At(Full))!.LevelDbA;
-                Assert.Equal(rise, high - low, 1e-6);
-            });
+            .Sample(
+                (x, y, rise) =>
+                {
+                    SoundMeasurement reading = Reading();
+                    Plan quiet = Single(reading).Within(Hall());
+                    Plan loud = Single(reading with { BandLevelsDb = Bands + rise }).Within(Hall());
+                    double low = SoundField.Build(quiet).LevelAt(new(x, y), 1.6, At(Full))!.LevelDbA;
+                    double high = SoundField.Build(loud).LevelAt(new(x, y), 1.6, At(Full))!.LevelDbA;
+                    Assert.Equal(rise, high - low, 1e-6);
+                }
+            );
 
     [Theory]
     [InlineData(false)]
@@ -126,30 +130,45 @@ public sealed class SoundFieldTests
     [Fact]
     public void LevelAt_HallWithHardFloor_IsNeverUnderOpenHardGround() =>
         Gen.Select(Gen.Double[-40, 40], Gen.Double[-40, 40], Gen.Double[0.5, 2.2], Gen.Double[3, 12], Gen.Bool)
-            .Sample((x, y, ear, height, tent) =>
-            {
-                Plan open = Single(Reading());
-                Enclosure enclosure = tent ? Tent() : Hall(height: height);
-                double inside = SoundField.Build(open.Within(enclosure)).LevelAt(new(x, y), ear, At(Full))!.LevelDbA;
-                double outside = SoundField.Build(open).LevelAt(new(x, y), ear, At(Full))!.LevelDbA;
-                Assert.True(inside >= outside - 1e-9);
-            });
+            .Sample(
+                (x, y, ear, height, tent) =>
+                {
+                    Plan open = Single(Reading());
+                    Enclosure enclosure = tent ? Tent() : Hall(height: height);
+                    double inside = SoundField
+                        .Build(open.Within(enclosure))
+                        .LevelAt(new(x, y), ear, At(Full))!
+                        .LevelDbA;
+                    double outside = SoundField.Build(open).LevelAt(new(x, y), ear, At(Full))!.LevelDbA;
+                    Assert.True(inside >= outside - 1e-9);
+                }
+            );
 
     [Fact]
     public void LevelAt_WallBehindTheEngine_AddsAtMostThreeDecibels() =>
         Gen.Select(Gen.Double[-20, 20], Gen.Double[-20, 20])
-            .Sample((x, y) =>
-            {
-                SoundMeasurement reading = Reading();
-                Engine engine = Engine(reading);
-                engine = engine with { Sheet = engine.Sheet! with { Directivity = Directivity.DeclaredOmnidirectional } };
-                Plan open = Plan(engine);
-                Structure wall = new() { Id = "w", Kind = StructureKind.Wall, Line = [new(-5, 6), new(5, 6)] };
-                Plan walled = open with { Site = open.Site with { Structures = [wall] } };
-                double without = SoundField.Build(open).LevelAt(new(x, y), 1.6, At(Full))!.LevelDbA;
-                double with = SoundField.Build(walled).LevelAt(new(x, y), 1.6, At(Full))!.LevelDbA;
-                Assert.InRange(with - without, -1e-9, 3.0104);
-            });
+            .Sample(
+                (x, y) =>
+                {
+                    SoundMeasurement reading = Reading();
+                    Engine engine = Engine(reading);
+                    engine = engine with
+                    {
+                        Sheet = engine.Sheet! with { Directivity = Directivity.DeclaredOmnidirectional },
+                    };
+                    Plan open = Plan(engine);
+                    Structure wall = new()
+                    {
+                        Id = "w",
+                        Kind = StructureKind.Wall,
+                        Line = [new(-5, 6), new(5, 6)],
+                    };
+                    Plan walled = open with { Site = open.Site with { Structures = [wall] } };
+                    double without = SoundField.Build(open).LevelAt(new(x, y), 1.6, At(Full))!.LevelDbA;
+                    double with = SoundField.Build(walled).LevelAt(new(x, y), 1.6, At(Full))!.LevelDbA;
+                    Assert.InRange(with - without, -1e-9, 3.0104);
+                }
+            );
 
     [Fact]
     public void LevelAt_StateNobodyMeasuredAboveTheFastest_IsCannotTell() =>
@@ -236,9 +255,7 @@ public sealed class SoundFieldTests
 
     [Fact]
     public void PeakDbCAt_NotMeasured_IsCannotTell() =>
-        Assert.Null(
-            SoundField.Build(Single(Reading() with { PeakDbC = null })).PeakDbCAt(new(5, 0), 1.5, At(Full))
-        );
+        Assert.Null(SoundField.Build(Single(Reading() with { PeakDbC = null })).PeakDbCAt(new(5, 0), 1.5, At(Full)));
 
     [Fact]
     public void Grid_AnyCell_IsTheLevelAtItsPlace()

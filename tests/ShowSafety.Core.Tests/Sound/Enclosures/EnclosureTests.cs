@@ -60,13 +60,15 @@ public sealed class EnclosureTests
     [Fact]
     public void EscapeFactor_AnyRoom_IsAShareOfThePower() =>
         Gen.Select(Gen.Double[0.01, 1], Gen.Double[10, 3000], Gen.Double[0, 200], Gen.Bool)
-            .Sample((absorption, area, other, outside) =>
-            {
-                var shell = new RoomSurface(area, BandValues.Uniform(absorption), BandValues.Uniform(absorption));
-                var floor = new RoomSurface(area / 3, BandValues.Zero, BandValues.Zero);
-                var room = new DiffuseRoom([shell], floor, BandValues.Uniform(other), outside);
-                Assert.InRange(room.EscapeFactor[0], 0, 1);
-            });
+            .Sample(
+                (absorption, area, other, outside) =>
+                {
+                    var shell = new RoomSurface(area, BandValues.Uniform(absorption), BandValues.Uniform(absorption));
+                    var floor = new RoomSurface(area / 3, BandValues.Zero, BandValues.Zero);
+                    var room = new DiffuseRoom([shell], floor, BandValues.Uniform(other), outside);
+                    Assert.InRange(room.EscapeFactor[0], 0, 1);
+                }
+            );
 
     [Fact]
     public void FieldFactor_MorePeople_IsLower()
@@ -122,11 +124,12 @@ public sealed class EnclosureTests
     }
 
     [Fact]
-    public void AddTo_OutsideTheEdge_FallsContinuouslyFromTheFieldInside() =>
+    public void AddTo_OutsideTheEdge_FallsFromTheFieldInside()
+    {
+        EnclosureSound tent = Build(Tent());
         Gen.Double[0, 60]
             .Sample(metres =>
             {
-                EnclosureSound tent = Build(Tent());
                 double[] near = new double[8];
                 double[] far = new double[8];
                 double[] power = [1, 1, 1, 1, 1, 1, 1, 1];
@@ -135,4 +138,5 @@ public sealed class EnclosureTests
                 Assert.All(Enumerable.Range(0, 8), b => Assert.True(far[b] <= near[b]));
                 Assert.All(Enumerable.Range(0, 8), b => Assert.True(near[b] <= tent.Room.FieldFactor[b] + 1e-12));
             });
+    }
 }

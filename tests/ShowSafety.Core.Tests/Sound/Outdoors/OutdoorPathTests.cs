@@ -12,14 +12,15 @@ public sealed class OutdoorPathTests
     [Fact]
     public void HardGroundFactor_WithoutAir_IsDivergenceAndFloorImage() =>
         Gen.Select(Gen.Double[0.5, 500], Gen.Double[0.1, 3], Gen.Double[0, 3])
-            .Sample((flat, source, receiver) =>
-            {
-                double slant = OutdoorPath.SlantMetres(flat, source - receiver);
-                double expected =
-                    SoundPower.FloorImageDb(flat, source, receiver) - SoundPower.SphereDb(slant);
-                double path = Decibels.FromEnergy(OutdoorPath.HardGroundFactor(flat, source, receiver, 0));
-                Assert.Equal(expected, path, 1e-9);
-            });
+            .Sample(
+                (flat, source, receiver) =>
+                {
+                    double slant = OutdoorPath.SlantMetres(flat, source - receiver);
+                    double expected = SoundPower.FloorImageDb(flat, source, receiver) - SoundPower.SphereDb(slant);
+                    double path = Decibels.FromEnergy(OutdoorPath.HardGroundFactor(flat, source, receiver, 0));
+                    Assert.Equal(expected, path, 1e-9);
+                }
+            );
 
     [Fact]
     public void HardGroundFactor_CaseT01_LiesWithinAThousandthOfTheStandard()
@@ -34,33 +35,42 @@ public sealed class OutdoorPathTests
     [Fact]
     public void PorousGroundFactor_AnyGeometry_NeverCountsAGain() =>
         Gen.Select(Gen.Int[0, 7], Gen.Double[0.5, 200], Gen.Double[0.1, 3], Gen.Double[0, 3])
-            .Sample((band, flat, source, receiver) =>
-            {
-                double free = OutdoorPath.FreeFactor(OutdoorPath.SlantMetres(flat, source - receiver), 0);
-                Assert.True(OutdoorPath.PorousGroundFactor(band, flat, source, receiver, 0) <= free * (1 + 1e-12));
-            });
+            .Sample(
+                (band, flat, source, receiver) =>
+                {
+                    double free = OutdoorPath.FreeFactor(OutdoorPath.SlantMetres(flat, source - receiver), 0);
+                    Assert.True(OutdoorPath.PorousGroundFactor(band, flat, source, receiver, 0) <= free * (1 + 1e-12));
+                }
+            );
 
     [Fact]
     public void PowerDb_AnyReading_GoesBackThroughItsOwnPath() =>
         Gen.Select(Gen.Double[0.5, 50], Gen.Double[0, 3], Gen.Enum<GroundKind>())
-            .Sample((distance, height, ground) =>
-            {
-                SoundMeasurement reading = SoundPlans.Reading() with
+            .Sample(
+                (distance, height, ground) =>
                 {
-                    DistanceMetres = distance,
-                    MicrophoneHeightMetres = height,
-                    Ground = ground,
-                };
-                BandValues air = BandValues.Uniform(0.001);
-                BandValues power = MeasurementReduction.PowerDb(reading, SoundPlans.Bands, air);
-                BandValues back = power + MeasurementReduction.PathDb(reading, air);
-                Assert.All(back.Zip(SoundPlans.Bands), pair => Assert.Equal(pair.Second, pair.First, 1e-9));
-            });
+                    SoundMeasurement reading = SoundPlans.Reading() with
+                    {
+                        DistanceMetres = distance,
+                        MicrophoneHeightMetres = height,
+                        Ground = ground,
+                    };
+                    BandValues air = BandValues.Uniform(0.001);
+                    BandValues power = MeasurementReduction.PowerDb(reading, SoundPlans.Bands, air);
+                    BandValues back = power + MeasurementReduction.PathDb(reading, air);
+                    Assert.All(back.Zip(SoundPlans.Bands), pair => Assert.Equal(pair.Second, pair.First, 1e-9));
+                }
+            );
 
     [Fact]
     public void All_ImageInAWall_MirrorsPlaceAndAxisAndFallsSilentBehind()
     {
-        Structure wall = new() { Id = "w", Kind = StructureKind.Wall, Line = [new(0, 5), new(1, 5)] };
+        Structure wall = new()
+        {
+            Id = "w",
+            Kind = StructureKind.Wall,
+            Line = [new(0, 5), new(1, 5)],
+        };
 
         Emitter image = Emitter.All(new(2, 1), 0, [wall])[1];
 
