@@ -86,7 +86,7 @@ internal sealed class RoomOutcome
         );
 
     private Finding Over(AirComparison passed, string code, Severity severity) =>
-        new(code, severity)
+        new(passed.Limit.WindowMinutes > 0 ? code : code + "-at-once", severity)
         {
             ElementId = Id,
             Arguments =
