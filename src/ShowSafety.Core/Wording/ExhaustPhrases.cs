@@ -74,6 +74,11 @@ internal static class ExhaustPhrases
             "Raise the shaft or turn the exhaust to open ground to shorten the zones."
         ),
         new(
+            "exhaust.inside-enclosure",
+            "{element} runs inside. Its heat zones start from air of {air}; as the room warms they grow, which is not calculated here.",
+            "See what is said about the air inside, and keep runs short."
+        ),
+        new(
             "exhaust.beside-wall",
             "The jet of {element} runs along a wall and reaches farther because of it; the zones allow for it.",
             "Turn the exhaust away from the wall."
@@ -137,7 +142,6 @@ internal static class ExhaustPhrases
         new("exhaust.floor-contact", "Jet meets the floor, distance behind the nozzle"),
         new("exhaust.speed-reach-public", "Reach of the jet's speed for the public"),
         new("exhaust.speed-reach-crew", "Reach of the jet's speed for crew"),
-        new("exhaust.speed-reach-loose", "Reach of the jet's speed for loose things"),
         new("exhaust.heat-reach-public", "Reach of the hot air for the public"),
         new("exhaust.heat-reach-crew", "Reach of the hot air for crew"),
         new("exhaust.heat-reach-tent-fabric", "Reach of air too hot for tent fabric"),
