@@ -62,7 +62,7 @@ internal static class ExhaustEngineSums
                 ),
             ],
             ["jet-energy"],
-            Energy
+            ExhaustEngineAnswers.Energy
         ),
         new(
             "propulsive-efficiency",
@@ -73,7 +73,7 @@ internal static class ExhaustEngineSums
                 Number("airKelvin", "air temperature", Unit.Kelvin, 150, 350),
             ],
             ["propulsion-course"],
-            Propulsive
+            ExhaustEngineAnswers.Propulsive
         ),
         new(
             "choking-ratio",
@@ -102,7 +102,7 @@ internal static class ExhaustEngineSums
                 Number("pressureKilopascals", "air pressure", Unit.Kilopascal, 60, 110, 101.325),
             ],
             ["nozzle-flow"],
-            NozzleExit
+            ExhaustEngineAnswers.NozzleExit
         ),
         new(
             "turbojet",
@@ -125,9 +125,10 @@ internal static class ExhaustEngineSums
                 new("nozzle", "convergent or fully expanding nozzle", Unit.One) { Words = ["convergent", "full"] },
             ],
             ["saravanamuttoo", "cengel-boles"],
-            Turbojet
+            ExhaustEngineAnswers.Turbojet
         ),
     ];
+<<<<<<< HEAD
 
     private static SumAnswer Energy(SumInput i)
     {
@@ -249,4 +250,6 @@ internal static class ExhaustEngineSums
             )
         );
     }
+=======
+>>>>>>> exhaust
 }

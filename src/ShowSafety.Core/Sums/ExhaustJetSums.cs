@@ -27,7 +27,7 @@ internal static class ExhaustJetSums
                 Number("gustFactor", "factor for gusts", Unit.One, 1, 3, 1),
             ],
             ["fischer-1979", "pope-2000", "choice-gust-factor"],
-            SpeedReach
+            ExhaustJetAnswers.SpeedReach
         ),
         new(
             "jet-heat-reach",
@@ -47,7 +47,7 @@ internal static class ExhaustJetSums
                 Number("riseKelvin", "rise at the boundary", Unit.Kelvin, 0.5, 1000),
             ],
             ["fischer-1979", "jet-heat"],
-            HeatReach
+            ExhaustJetAnswers.HeatReach
         ),
         new(
             "jet-centre",
@@ -59,7 +59,7 @@ internal static class ExhaustJetSums
                 Number("distanceDiameters", "distance in nozzle diameters", Unit.One, 1, 1000),
             ],
             ["pope-2000", "becker-1967"],
-            Centre
+            ExhaustJetAnswers.Centre
         ),
         new(
             "jet-profile",
@@ -86,14 +86,14 @@ internal static class ExhaustJetSums
                 Number("spreadSlope", "slope S of the half-speed radius", Unit.One, 0.01, 0.5),
             ],
             ["gaussian-jet", "pope-2000"],
-            MomentumShare
+            ExhaustJetAnswers.MomentumShare
         ),
         new(
             "jet-entrainment",
             "constants of a jet from a top-hat entrainment coefficient",
             [Number("entrainment", "top-hat entrainment coefficient", Unit.One, 0.01, 0.3)],
             ["ricou-spalding-1961", "gaussian-jet"],
-            Entrainment
+            ExhaustJetAnswers.Entrainment
         ),
         new(
             "jet-mass-flow",
@@ -135,7 +135,7 @@ internal static class ExhaustJetSums
                 Number("volumeCoefficient", "coefficient of the volume flow", Unit.One, 0.01, 1, 0.25),
             ],
             ["fischer-1979", "gaussian-jet"],
-            VolumeFlow
+            ExhaustJetAnswers.VolumeFlow
         ),
         new(
             "jet-integrals",
@@ -147,7 +147,7 @@ internal static class ExhaustJetSums
                 Number("widthRatio", "width of the scalar over that of the speed", Unit.One, 0.5, 2, 1.19),
             ],
             ["gaussian-jet"],
-            Integrals
+            ExhaustJetAnswers.Integrals
         ),
         new(
             "jet-edge-angle",
@@ -192,9 +192,10 @@ internal static class ExhaustJetSums
                 Number("distanceDiameters", "distance in nozzle diameters", Unit.One, 0.1, 200, 30),
             ],
             ["witze-1974"],
-            Core
+            ExhaustJetAnswers.Core
         ),
     ];
+<<<<<<< HEAD
 
     private static SumAnswer SpeedReach(SumInput i)
     {
@@ -392,4 +393,6 @@ internal static class ExhaustJetSums
             )
         );
     }
+=======
+>>>>>>> exhaust
 }

@@ -35,7 +35,7 @@ internal static class ExhaustWallSums
                 Number("distanceMetres", "distance of the wall", Unit.Metre, 0.1, 100),
             ],
             ["beltaos-rajaratnam-1974", "fischer-1979"],
-            WallPressure
+            ExhaustWallAnswers.WallPressure
         ),
         new(
             "wall-pressure-share",
@@ -45,7 +45,7 @@ internal static class ExhaustWallSums
                 Number("radiusPerDistance", "radius on the wall over distance", Unit.One, 0, 1, 0),
             ],
             ["beltaos-rajaratnam-1974"],
-            PressureShare
+            ExhaustWallAnswers.PressureShare
         ),
         new(
             "wall-temperature",
@@ -56,7 +56,7 @@ internal static class ExhaustWallSums
                 Number("radiusDiameters", "radius on the wall in nozzle diameters", Unit.One, 1, 1000, 10),
             ],
             ["adiabatic-wall", "rajaratnam-1976"],
-            WallTemperature
+            ExhaustWallAnswers.WallTemperature
         ),
         new(
             "nozzle-nusselt",
@@ -87,7 +87,7 @@ internal static class ExhaustWallSums
             "pressure of a jet blast on a surface",
             [Number("speedKilometresPerHour", "speed in km/h", Unit.One, 0, 1000)],
             ["ac-150-5300-13"],
-            BlastPressure
+            ExhaustWallAnswers.BlastPressure
         ),
         new(
             "intake-reach",
@@ -98,7 +98,7 @@ internal static class ExhaustWallSums
                 Number("speedMetresPerSecond", "speed at the boundary", Unit.MetrePerSecond, 0.1, 100, 3.4),
             ],
             ["dallavalle", "choice-cloth-speed", "iso-13857"],
-            IntakeReach
+            ExhaustWallAnswers.IntakeReach
         ),
         new(
             "opening-flow",
@@ -109,7 +109,7 @@ internal static class ExhaustWallSums
                 Number("area", "area of the opening", Unit.One, 0, 1e6),
             ],
             ["dallavalle"],
-            OpeningFlow
+            ExhaustWallAnswers.OpeningFlow
         ),
         new(
             "opening-speed",
@@ -120,9 +120,10 @@ internal static class ExhaustWallSums
                 Number("distanceMetres", "distance on the axis", Unit.Metre, 0.01, 10),
             ],
             ["dallavalle"],
-            OpeningSpeed
+            ExhaustWallAnswers.OpeningSpeed
         ),
     ];
+<<<<<<< HEAD
 
     private static SumAnswer WallPressure(SumInput i)
     {
@@ -279,4 +280,6 @@ internal static class ExhaustWallSums
             )
         );
     }
+=======
+>>>>>>> exhaust
 }

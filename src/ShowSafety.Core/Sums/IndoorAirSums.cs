@@ -22,7 +22,7 @@ public static class IndoorAirSums
                 Number("outsideMilligramsPerCubicMetre", "in the fresh air", Unit.MilligramPerCubicMetre, 0, 1e6, 0),
             ],
             ["room-balance", "choice-mixing-factor"],
-            Concentration
+            IndoorAirAnswers.Concentration
         ),
         new(
             "room-clearing",
@@ -34,7 +34,7 @@ public static class IndoorAirSums
                 Number("limitMilligramsPerCubicMetre", "limit", Unit.MilligramPerCubicMetre, 0.001, 1e6),
             ],
             ["room-balance"],
-            Clearing
+            IndoorAirAnswers.Clearing
         ),
         new(
             "room-time-to-limit",
@@ -47,7 +47,7 @@ public static class IndoorAirSums
                 Number("limitMilligramsPerCubicMetre", "limit", Unit.MilligramPerCubicMetre, 0.001, 1e7),
             ],
             ["room-balance"],
-            TimeToLimit
+            IndoorAirAnswers.TimeToLimit
         ),
         new(
             "room-heat",
@@ -75,7 +75,7 @@ public static class IndoorAirSums
                 ),
             ],
             ["room-balance", "choice-heat-stays-inside", "choice-largest-rise", "choice-room-heat"],
-            Heat
+            IndoorAirAnswers.Heat
         ),
         new(
             "room-gases",
@@ -93,7 +93,7 @@ public static class IndoorAirSums
                 Number("seconds", "time", Unit.Second, 0, 1e6),
             ],
             ["room-balance", "kerosene-formula"],
-            ClosedRoom
+            IndoorAirAnswers.ClosedRoom
         ),
         new(
             "combustion",
@@ -103,7 +103,7 @@ public static class IndoorAirSums
                 Number("hydrogenAtoms", "hydrogen atoms", Unit.One, 0, 130),
             ],
             ["combustion-balance", "kerosene-formula"],
-            Combustion
+            IndoorAirAnswers.Combustion
         ),
         new(
             "combustion-efficiency",
@@ -121,7 +121,7 @@ public static class IndoorAirSums
                 ),
             ],
             ["combustion-efficiency"],
-            Efficiency
+            IndoorAirAnswers.Efficiency
         ),
         new(
             "gas-units",
@@ -200,7 +200,7 @@ public static class IndoorAirSums
                 },
             ],
             ["iso-13571-fed"],
-            Dose
+            IndoorAirAnswers.Dose
         ),
         new(
             "ceiling-jet",
@@ -220,6 +220,7 @@ public static class IndoorAirSums
                 )
         ),
     ];
+<<<<<<< HEAD
 
     private static SumAnswer Concentration(SumInput i)
     {
@@ -392,4 +393,6 @@ public static class IndoorAirSums
             )
             : throw new ArgumentException("As many times as concentrations are needed.", nameof(i));
     }
+=======
+>>>>>>> exhaust
 }
