@@ -1,0 +1,55 @@
+namespace ShowSafety.Brief.Drawing;
+
+/// <summary>Something drawn at a place of the site.</summary>
+internal abstract record DrawingElement
+{
+    /// <summary>The points that decide how much of the site the drawing must show.</summary>
+    public abstract IEnumerable<MetrePoint> Points { get; }
+}
+
+/// <summary>
+/// A filled or outlined area: one or more rings, closed by themselves, filled by the even-odd rule, so that a ring
+/// inside another is a hole. <see cref="FillGrey"/> from 0 (black) to 1 (white); null leaves what lies below.
+/// </summary>
+internal sealed record Area(
+    Sequence<Sequence<MetrePoint>> Rings,
+    Stroke? Outline = null,
+    Hatch? Hatch = null,
+    double? FillGrey = null
+) : DrawingElement
+{
+    public override IEnumerable<MetrePoint> Points => Rings.SelectMany(ring => ring);
+}
+
+/// <summary>An open line through points, with an arrow head at its end on demand.</summary>
+internal sealed record Polyline(Sequence<MetrePoint> Line, Stroke Stroke, bool ArrowAtEnd = false) : DrawingElement
+{
+    public override IEnumerable<MetrePoint> Points => Line;
+}
+
+/// <summary>The shapes a marker can have; all are told apart by form alone.</summary>
+internal enum MarkerShape
+{
+    Disc,
+    Ring,
+    Square,
+    OpenSquare,
+    Triangle,
+    Cross,
+    Diamond,
+}
+
+/// <summary>A mark of fixed size on paper at a point of the site.</summary>
+internal sealed record Marker(MetrePoint At, MarkerShape Shape, double SizeMillimetres = 2.4) : DrawingElement
+{
+    public override IEnumerable<MetrePoint> Points => [At];
+}
+
+/// <summary>
+/// Words that belong to a point of the site. They are set beside it where there is room; the lower the rank, the
+/// earlier the label chooses. A label that finds no room becomes a number, explained in the legend: none is dropped.
+/// </summary>
+internal sealed record Label(MetrePoint At, string Text, int Rank = 5, bool Strong = false) : DrawingElement
+{
+    public override IEnumerable<MetrePoint> Points => [At];
+}
