@@ -47,9 +47,10 @@ internal sealed record Marker(MetrePoint At, MarkerShape Shape, double SizeMilli
 
 /// <summary>
 /// Words that belong to a point of the site. They are set beside it where there is room; the lower the rank, the
-/// earlier the label chooses. A label that finds no room becomes a number, explained in the legend: none is dropped.
+/// earlier the label chooses. A centred label, the name of an area, tries to stand on its point first. A label that finds no room becomes a number, explained in the legend: none is dropped.
 /// </summary>
-internal sealed record Label(MetrePoint At, string Text, int Rank = 5, bool Strong = false) : DrawingElement
+internal sealed record Label(MetrePoint At, string Text, int Rank = 5, bool Strong = false, bool Centred = false)
+    : DrawingElement
 {
     public override IEnumerable<MetrePoint> Points => [At];
 }

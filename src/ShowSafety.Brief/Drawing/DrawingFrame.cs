@@ -18,6 +18,35 @@ internal readonly record struct PaperBox(double Left, double Top, double Width, 
 
     public bool Holds(PaperPoint point) => point.X >= Left && point.X <= Right && point.Y >= Top && point.Y <= Bottom;
 
+    /// <summary>The point of the box nearest to a point; the point itself within.</summary>
+    public PaperPoint Nearest(PaperPoint point) =>
+        new(Math.Clamp(point.X, Left, Right), Math.Clamp(point.Y, Top, Bottom));
+
+    /// <summary>Whether a straight line passes through the box.</summary>
+    public bool IsCrossedBy(PaperPoint from, PaperPoint to)
+    {
+        double enter = 0;
+        double leave = 1;
+        return Cut(from.X, to.X, Left, Right, ref enter, ref leave)
+            && Cut(from.Y, to.Y, Top, Bottom, ref enter, ref leave)
+            && enter < leave;
+    }
+
+    private static bool Cut(double from, double to, double low, double high, ref double enter, ref double leave)
+    {
+        double run = to - from;
+        if (run == 0)
+        {
+            return from > low && from < high;
+        }
+
+        double first = (low - from) / run;
+        double second = (high - from) / run;
+        enter = Math.Max(enter, Math.Min(first, second));
+        leave = Math.Min(leave, Math.Max(first, second));
+        return enter < leave;
+    }
+
     public PaperBox Grown(double by) => new(Left - by, Top - by, Width + (2 * by), Height + (2 * by));
 }
 

@@ -11,6 +11,8 @@ internal sealed class DrawingSheet
 {
     private const double BarRowHeight = 15;
     private const double Gap = 3;
+    private const double Margin = 4;
+    private const double LabelRoom = 12;
 
     private readonly ScaleDrawing drawing;
     private readonly double width;
@@ -39,7 +41,7 @@ internal sealed class DrawingSheet
             var legend = new LegendBlock([.. drawing.Legend, .. notes.Select(Note)], width);
             double mapHeight = Math.Max(height * 0.4, height - BarRowHeight - legend.HeightMillimetres - Gap);
             var window = new PaperBox(0, 0, width, mapHeight);
-            DrawingFrame frame = FrameFor(window);
+            DrawingFrame frame = Trimmed(FrameFor(window));
             (List<PlacedLabel> placed, List<Label> without) = PlaceLabels(frame, notes);
             if (without.Count == 0)
             {
@@ -52,7 +54,6 @@ internal sealed class DrawingSheet
 
     private DrawingFrame FrameFor(PaperBox window)
     {
-        const double Margin = 4;
         MetreBox extent = drawing.ExtentOrContent;
         var inner = new PaperBox(
             window.Left + Margin,
@@ -61,6 +62,13 @@ internal sealed class DrawingSheet
             window.Height - (2 * Margin)
         );
         return DrawingFrame.Fit(extent, inner) with { Window = window };
+    }
+
+    /// <summary>A wide low site needs no tall window; what is saved goes to the text below.</summary>
+    private DrawingFrame Trimmed(DrawingFrame frame)
+    {
+        double needed = frame.Scale.ToMillimetres(drawing.ExtentOrContent.HeightMetres) + (2 * Margin) + LabelRoom;
+        return needed < frame.Window.Height ? frame with { Window = frame.Window with { Height = needed } } : frame;
     }
 
     private static LegendEntry Note(Label label, int index) =>
@@ -126,11 +134,12 @@ internal sealed class DrawingSheet
     {
         var layers = new List<PaperLayer> { new("background", [Outline(frame.Window, null, 1)]) };
         layers.AddRange(drawing.Layers.Select(layer => PaperLayers.Of(layer, frame)).Where(l => l.Items.Count > 0));
+        layers.Add(new PaperLayer("leaders", labels.SelectMany(LeaderItems).ToSequence()));
         layers.Add(new PaperLayer("labels", labels.SelectMany(LabelItems).ToSequence()));
         layers.Add(new PaperLayer("frame", [Outline(frame.Window, Stroke.Thin, null), .. BannerItems()]));
         double below = frame.Window.Bottom + 2.5;
         layers.Add(new PaperLayer("scale", ScaleBar.Draw(frame.Scale, new(0, below)).ToSequence()));
-        PaperPoint north = new(width - 8, below + 5.5);
+        PaperPoint north = new(width - 8, below + 7);
         layers.Add(new PaperLayer("north", NorthArrow.Draw(drawing.NorthDegrees, north, NorthUnknown).ToSequence()));
         double legendTop = frame.Window.Bottom + BarRowHeight + 1;
         layers.Add(new PaperLayer("legend", legend.Draw(new(0, legendTop)).ToSequence()));
@@ -140,24 +149,36 @@ internal sealed class DrawingSheet
 
     private static PaperPath Outline(PaperBox box, Stroke? pen, double? fill) =>
         new(
-            [[new(box.Left, box.Top), new(box.Right, box.Top), new(box.Right, box.Bottom), new(box.Left, box.Bottom)]],
+            [
+                [
+                    new(box.Left, box.Top),
+                    new(box.Right, box.Top),
+                    new(box.Right, box.Bottom),
+                    new(box.Left, box.Bottom),
+                ],
+            ],
             true,
             pen,
             fill
         );
 
+    private static IEnumerable<PaperItem> LeaderItems(PlacedLabel placed) =>
+        placed.LeaderFrom is { } from
+            ?
+            [
+                new PaperPath(
+                    [
+                        [from, placed.Box.Nearest(from)],
+                    ],
+                    false,
+                    Stroke.Hairline
+                ),
+                new PaperDisc(from, 0.45, null, 0),
+            ]
+            : [];
+
     private static IEnumerable<PaperItem> LabelItems(PlacedLabel placed)
     {
-        if (placed.LeaderFrom is { } from)
-        {
-            PaperPoint to = new(
-                Math.Clamp(from.X, placed.Box.Left, placed.Box.Right),
-                Math.Clamp(from.Y, placed.Box.Top, placed.Box.Bottom)
-            );
-            yield return new PaperPath([[from, to]], false, Stroke.Hairline);
-            yield return new PaperDisc(from, 0.45, null, 0);
-        }
-
         yield return Outline(placed.Box, null, 1);
         foreach (PaperText line in placed.Lines)
         {

@@ -29,7 +29,9 @@ internal static class HatchFiller
             List<double> crossings = Crossings(rings, offset, alongX, alongY);
             for (int c = 0; c + 1 < crossings.Count; c += 2)
             {
-                strokes.Add(new(At(crossings[c], offset, alongX, alongY), At(crossings[c + 1], offset, alongX, alongY)));
+                strokes.Add(
+                    new(At(crossings[c], offset, alongX, alongY), At(crossings[c + 1], offset, alongX, alongY))
+                );
             }
         }
 

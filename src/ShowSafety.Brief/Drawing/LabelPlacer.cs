@@ -9,7 +9,7 @@ internal sealed record PlacedLabel(Label Label, Sequence<PaperText> Lines, Paper
 /// Places labels greedily: by rank, each takes the first of its candidate places, near before far and right before
 /// left, that stays in the window and off everything placed before. Those beyond arm's length get a leader line.
 /// </summary>
-internal sealed class LabelPlacer(PaperBox window, IEnumerable<PaperBox> obstacles)
+internal sealed class LabelPlacer
 {
     public const double WidestMillimetres = 44;
 
@@ -31,7 +31,17 @@ internal sealed class LabelPlacer(PaperBox window, IEnumerable<PaperBox> obstacl
         (-1, 1),
     ];
 
-    private readonly List<PaperBox> taken = [.. obstacles];
+    private readonly PaperBox window;
+    private readonly List<PaperBox> taken;
+    private readonly int fixedObstacles;
+    private readonly List<(PaperPoint From, PaperPoint To)> leaders = [];
+
+    public LabelPlacer(PaperBox window, IEnumerable<PaperBox> obstacles)
+    {
+        this.window = window;
+        taken = [.. obstacles];
+        fixedObstacles = taken.Count;
+    }
 
     /// <summary>The label in its place, or null where no place is free.</summary>
     public PlacedLabel? Place(Label label, PaperPoint anchor)
@@ -40,16 +50,17 @@ internal sealed class LabelPlacer(PaperBox window, IEnumerable<PaperBox> obstacl
         IReadOnlyList<SetLine> lines = LineBreaker.Break(label.Text, style, WidestMillimetres);
         double width = lines.Max(line => line.WidthMillimetres) + (2 * PadMillimetres);
         double height = (lines.Count * style.LeadingMillimetres) + (2 * PadMillimetres);
-        foreach (double distance in Distances)
+        foreach ((PaperBox box, bool needsLeader) in Candidates(label, anchor, width, height))
         {
-            foreach ((double x, double y) in Directions)
+            if (window.Holds(box) && IsFree(box) && (!needsLeader || IsFree(anchor, box.Nearest(anchor))))
             {
-                PaperBox box = BoxAt(anchor, x, y, distance, width, height);
-                if (window.Holds(box) && !taken.Exists(box.Overlaps))
+                taken.Add(box);
+                if (needsLeader)
                 {
-                    taken.Add(box);
-                    return new(label, Set(lines, style, box), box, distance > LeaderFromMillimetres ? anchor : null);
+                    leaders.Add((anchor, box.Nearest(anchor)));
                 }
+
+                return new(label, Set(lines, style, box), box, needsLeader ? anchor : null);
             }
         }
 
@@ -74,6 +85,34 @@ internal sealed class LabelPlacer(PaperBox window, IEnumerable<PaperBox> obstacl
         taken.Add(box);
         return new(label, Set(lines, style, box), box, null);
     }
+
+    private static IEnumerable<(PaperBox Box, bool NeedsLeader)> Candidates(
+        Label label,
+        PaperPoint anchor,
+        double width,
+        double height
+    )
+    {
+        if (label.Centred)
+        {
+            yield return (new(anchor.X - (width / 2), anchor.Y - (height / 2), width, height), false);
+        }
+
+        foreach (double distance in Distances)
+        {
+            foreach ((double x, double y) in Directions)
+            {
+                yield return (BoxAt(anchor, x, y, distance, width, height), distance > LeaderFromMillimetres);
+            }
+        }
+    }
+
+    private bool IsFree(PaperBox box) =>
+        !taken.Exists(box.Overlaps) && !leaders.Exists(leader => box.IsCrossedBy(leader.From, leader.To));
+
+    /// <summary>A leader may pass a marker, never through another label.</summary>
+    private bool IsFree(PaperPoint from, PaperPoint to) =>
+        !taken.Skip(fixedObstacles).Any(b => b.IsCrossedBy(from, to));
 
     private static PaperBox BoxAt(PaperPoint anchor, double x, double y, double distance, double width, double height)
     {

@@ -91,7 +91,13 @@ internal sealed class LegendBlock
 
         PaperPoint from = new(left, middle);
         PaperPoint to = new(left + SampleWidth, middle);
-        var line = new PaperPath([[from, to]], false, entry.Outline ?? Stroke.Thin);
+        var line = new PaperPath(
+            [
+                [from, to],
+            ],
+            false,
+            entry.Outline ?? Stroke.Thin
+        );
         return entry.Arrow ? [line, Markers.ArrowHead(from, to, 2.6)] : [line];
     }
 }

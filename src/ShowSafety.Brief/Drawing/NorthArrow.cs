@@ -30,7 +30,13 @@ internal static class NorthArrow
         );
         return
         [
-            new PaperPath([[tail, tip]], false, Stroke.Medium),
+            new PaperPath(
+                [
+                    [tail, tip],
+                ],
+                false,
+                Stroke.Medium
+            ),
             Markers.ArrowHead(tail, tip, 3.6),
             new PaperText(letter, "N", style),
         ];

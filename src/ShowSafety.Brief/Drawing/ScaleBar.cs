@@ -27,7 +27,14 @@ internal static class ScaleBar
         {
             double x = topLeft.X + (i * part);
             yield return new PaperPath(
-                [[new(x, barTop), new(x + part, barTop), new(x + part, barTop + BarHeight), new(x, barTop + BarHeight)]],
+                [
+                    [
+                        new(x, barTop),
+                        new(x + part, barTop),
+                        new(x + part, barTop + BarHeight),
+                        new(x, barTop + BarHeight),
+                    ],
+                ],
                 true,
                 Stroke.Thin,
                 i % 2 == 0 ? 0 : 1

@@ -70,7 +70,13 @@ internal sealed class SvgWriter
     private void WriteDefinitions()
     {
         xml.WriteStartElement("defs", Namespace);
-        foreach (Hatch hatch in Paths().Select(path => path.Hatch).OfType<Hatch>().Distinct().OrderBy(h => h.Name, StringComparer.Ordinal))
+        foreach (
+            Hatch hatch in Paths()
+                .Select(path => path.Hatch)
+                .OfType<Hatch>()
+                .Distinct()
+                .OrderBy(h => h.Name, StringComparer.Ordinal)
+        )
         {
             SvgHatch.Write(xml, hatch);
         }
@@ -177,7 +183,15 @@ internal sealed class SvgWriter
         Attribute("y", Number(text.Start.Y));
         Attribute("font-family", FontFamily);
         Attribute("font-size", Number(Paper.ToMillimetres(text.Style.SizePoints)));
-        Attribute("font-weight", text.Style.Face switch { Face.Bold => "700", Face.Semibold => "600", _ => "400" });
+        Attribute(
+            "font-weight",
+            text.Style.Face switch
+            {
+                Face.Bold => "700",
+                Face.Semibold => "600",
+                _ => "400",
+            }
+        );
         Attribute("fill", Grey(text.Style.Grey));
         // Where another typeface has to stand in, the words still keep to the room that was found for them.
         Attribute("textLength", Number(text.WidthMillimetres));
@@ -215,7 +229,8 @@ internal sealed class SvgWriter
 
     private void Attribute(string name, string value) => xml.WriteAttributeString(name, value);
 
-    internal static string Number(double value) => (Math.Round(value, 3) + 0.0).ToString("0.###", CultureInfo.InvariantCulture);
+    internal static string Number(double value) =>
+        (Math.Round(value, 3) + 0.0).ToString("0.###", CultureInfo.InvariantCulture);
 
     private static string Grey(double grey)
     {

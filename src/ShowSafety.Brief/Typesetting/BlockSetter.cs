@@ -97,7 +97,7 @@ internal sealed class BlockSetter(double leftMillimetres, double widthMillimetre
             [
                 new OpenTag(Tag.ListItem),
                 new OpenTag(Tag.ListLabel),
-                new TextItem(leftMillimetres + 1, TextStyles.Body.BaselineMillimetres, mark, TextStyles.Body),
+                new TextItem(leftMillimetres, TextStyles.Body.BaselineMillimetres, mark, ListMarks.StyleOf(list.Mark)),
                 new CloseTag(),
             ];
             lines[0] = lines[0] with { Items = [.. label, .. lines[0].Items] };

@@ -34,9 +34,7 @@ internal static class CalloutSetter
 
     private static Slice Title(Callout callout, double left, double width)
     {
-        TextStyle style = callout.Reversed
-            ? new TextStyle(Face.Bold, 14, 18, 1)
-            : TextStyles.Heading2;
+        TextStyle style = callout.Reversed ? new TextStyle(Face.Bold, 14, 18, 1) : TextStyles.Heading2;
         IReadOnlyList<SetLine> lines = LineBreaker.Break(callout.Title, style, width - Bar - (2 * Pad));
         double height = (lines.Count * style.LeadingMillimetres) + (callout.Reversed ? 4 : 2.4);
         List<PageItem> items = callout.Reversed ? [new BoxItem(left, 0, width, height, 0, null)] : [];

@@ -110,7 +110,9 @@ internal sealed class LineBuilder(TextStyle style, double measureMillimetres)
                 pieces.Add(new LinePiece(x, fragment.Text, fragment.Face));
             }
 
-            x = pieces[^1].XMillimetres + TextMeasure.WidthMillimetres(pieces[^1].Text, pieces[^1].Face, style.SizePoints);
+            x =
+                pieces[^1].XMillimetres
+                + TextMeasure.WidthMillimetres(pieces[^1].Text, pieces[^1].Face, style.SizePoints);
         }
 
         if (atSpace && pieces.Count > 0)

@@ -35,7 +35,9 @@ internal sealed record PageFurniture(string HeadLeft, string HeadRight, string F
         double rightWidth = TextMeasure.WidthMillimetres(atRight, style);
         double room = Paper.BodyWidthMillimetres - rightWidth - 6;
         double x = Paper.WidthMillimetres - Paper.SideMillimetres - rightWidth;
-        items.Add(new TextItem(Paper.SideMillimetres, baseline, TextMeasure.Fitted(leftText, style, room), style, true));
+        items.Add(
+            new TextItem(Paper.SideMillimetres, baseline, TextMeasure.Fitted(leftText, style, room), style, true)
+        );
         items.Add(new TextItem(x, baseline, atRight, style, true));
     }
 

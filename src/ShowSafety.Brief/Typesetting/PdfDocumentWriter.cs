@@ -1,5 +1,3 @@
-using System.Security.Cryptography;
-using System.Text;
 using PdfSharp.Pdf;
 using PdfSharp.Pdf.Advanced;
 using PdfSharp.UniversalAccessibility;
@@ -7,8 +5,8 @@ using PdfSharp.UniversalAccessibility;
 namespace ShowSafety.Brief.Typesetting;
 
 /// <summary>
-/// Writes a document as tagged PDF. Dates come from the document and the file identifier from its words, so that the
-/// same document gives the same file but for the names of its font subsets.
+/// Writes a document as tagged PDF. Dates come from the document and identifiers from the contents, so that the same
+/// document gives the same file. No PDF/UA identifier is written: no checker has confirmed that it would be true.
 /// </summary>
 internal static class PdfDocumentWriter
 {
@@ -16,8 +14,9 @@ internal static class PdfDocumentWriter
     {
         IReadOnlyList<LaidOutPage> pages = document.LayOut();
         using var pdf = new PdfDocument();
-        // Compressed page contents come out cut short, which strict readers report as damage.
+        // Compressed streams, of pages and of fonts, come out cut short, which strict readers report as damage.
         pdf.Options.CompressContentStreams = false;
+        pdf.Options.NoCompression = true;
         pdf.ViewerPreferences.DisplayDocTitle = true;
         pdf.Info.Title = document.Title;
         pdf.Info.Subject = document.Subject;
@@ -27,8 +26,9 @@ internal static class PdfDocumentWriter
         UAManager.ForDocument(pdf).SetDocumentLanguage(document.Language);
         new PdfPainter(pdf).Paint(pages);
         AddHeadScopes(pdf);
-        SetIdentifier(pdf, pages);
-        pdf.Save(stream, false);
+        using var written = new MemoryStream();
+        pdf.Save(written, false);
+        stream.Write(PdfPinning.Pin(written.ToArray()));
     }
 
     /// <summary>A header cell says whether it heads its column or its row (ISO 32000-1:2008, table 349).</summary>
@@ -65,18 +65,4 @@ internal static class PdfDocumentWriter
         };
 
     private static PdfItem? Resolved(PdfItem? item) => item is PdfReference reference ? reference.Value : item;
-
-    private static void SetIdentifier(PdfDocument pdf, IReadOnlyList<LaidOutPage> pages)
-    {
-        var words = new StringBuilder(pdf.Info.Title).Append(pdf.Info.CreationDate.Ticks);
-        foreach (TextItem text in pages.SelectMany(page => page.Items).OfType<TextItem>())
-        {
-            words.Append('\n').Append(text.Text);
-        }
-
-        byte[] hash = SHA256.HashData(Encoding.UTF8.GetBytes(words.ToString()));
-        string id = new([.. hash.Take(16).Select(b => (char)b)]);
-        pdf.Internals.FirstDocumentID = id;
-        pdf.Internals.SecondDocumentID = id;
-    }
 }

@@ -18,6 +18,8 @@ internal sealed class PdfPainter(PdfDocument document)
             PdfPage page = document.AddPage();
             page.Width = XUnit.FromMillimeter(Paper.WidthMillimetres);
             page.Height = XUnit.FromMillimeter(Paper.HeightMillimetres);
+            // Forms and links are walked through in the order of the structure.
+            page.Elements.SetName("/Tabs", "/S");
             using XGraphics graphics = XGraphics.FromPdfPage(page);
             foreach (PageItem item in laidOut.Items)
             {
@@ -46,7 +48,13 @@ internal sealed class PdfPainter(PdfDocument document)
                 Paint(graphics, text);
                 break;
             case RuleItem rule:
-                Artifact(() => graphics.DrawLine(PdfInk.Pen(rule.WidthMillimetres, rule.Grey), PdfInk.Point(rule.X1, rule.Y1), PdfInk.Point(rule.X2, rule.Y2)));
+                Artifact(() =>
+                    graphics.DrawLine(
+                        PdfInk.Pen(rule.WidthMillimetres, rule.Grey),
+                        PdfInk.Point(rule.X1, rule.Y1),
+                        PdfInk.Point(rule.X2, rule.Y2)
+                    )
+                );
                 break;
             case BoxItem box:
                 Artifact(() => Paint(graphics, box));
@@ -60,7 +68,12 @@ internal sealed class PdfPainter(PdfDocument document)
     }
 
     private static void Paint(XGraphics graphics, TextItem text) =>
-        graphics.DrawString(text.Text, Typeface.Font(text.Style), PdfInk.Brush(text.Style.Grey), PdfInk.Point(text.X, text.Baseline));
+        graphics.DrawString(
+            text.Text,
+            Typeface.Font(text.Style),
+            PdfInk.Brush(text.Style.Grey),
+            PdfInk.Point(text.X, text.Baseline)
+        );
 
     private static void Paint(XGraphics graphics, BoxItem box)
     {
@@ -78,7 +91,12 @@ internal sealed class PdfPainter(PdfDocument document)
 
     private void PaintFigure(XGraphics graphics, FigureItem figure)
     {
-        XRect place = PdfInk.Rect(figure.X, figure.Y, figure.Picture.WidthMillimetres, figure.Picture.HeightMillimetres);
+        XRect place = PdfInk.Rect(
+            figure.X,
+            figure.Y,
+            figure.Picture.WidthMillimetres,
+            figure.Picture.HeightMillimetres
+        );
         structure.BeginElement(PdfIllustrationElementTag.Figure, figure.AltText, place);
         PdfDrawingRenderer.Render(figure.Picture, graphics, figure.X, figure.Y);
         structure.End();

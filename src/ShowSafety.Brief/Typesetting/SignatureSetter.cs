@@ -8,6 +8,7 @@ internal static class SignatureSetter
     private const double RoleShare = 0.28;
     private const double LineAt = 11;
     private const double Between = 4;
+    private const double UnderLine = 0.7;
 
     public static List<Slice> Set(SignatureLines lines, double left, double width) =>
         [.. lines.Roles.Select((role, index) => Row(role, lines.Fields, left, width, index))];
@@ -38,7 +39,7 @@ internal static class SignatureSetter
             items.Add(
                 new TextItem(
                     FieldLeft(i),
-                    bottom + TextStyles.Furniture.BaselineMillimetres,
+                    bottom + UnderLine + TextStyles.Furniture.BaselineMillimetres,
                     field,
                     TextStyles.Furniture
                 )
@@ -46,7 +47,10 @@ internal static class SignatureSetter
         }
 
         items.Add(new CloseTag());
-        return new Slice(bottom + TextStyles.Furniture.LeadingMillimetres, items) { SpaceBefore = index == 0 ? 3 : 4 };
+        return new Slice(bottom + UnderLine + TextStyles.Furniture.LeadingMillimetres, items)
+        {
+            SpaceBefore = index == 0 ? 3 : 4,
+        };
 
         double FieldLeft(int i) => left + roleWidth + Between + (i * (fieldWidth + Between));
     }

@@ -43,7 +43,11 @@ internal sealed class TableSetter
         for (int i = 0; i < rows.Count; i++)
         {
             // The last two rows hold together, so that no page begins with a lonely last row.
-            rows[i] = rows[i] with { Repeated = repeated, KeepWithNext = rows.Count > 2 && i == rows.Count - 2 };
+            rows[i] = rows[i] with
+            {
+                Repeated = repeated,
+                KeepWithNext = rows.Count > 2 && i == rows.Count - 2,
+            };
         }
 
         return BlockSetter.Wrapped([head, .. rows], Tag.Table);
@@ -124,7 +128,9 @@ internal sealed class TableSetter
                 table.Columns[column].Alignment == ColumnAlignment.Right
                     ? lefts[column] + widths[column] - PadX - lines[i].WidthMillimetres
                     : lefts[column] + PadX;
-            foreach (TextItem item in TextSetter.Items(lines[i], style, x, PadY + (i * style.LeadingMillimetres), artifact))
+            foreach (
+                TextItem item in TextSetter.Items(lines[i], style, x, PadY + (i * style.LeadingMillimetres), artifact)
+            )
             {
                 yield return item;
             }

@@ -12,7 +12,8 @@ internal enum Face
 /// <summary>Face, size and line spacing in points, and grey from 0 (black) to 1 (white).</summary>
 internal sealed record TextStyle(Face Face, double SizePoints, double LeadingPoints, double Grey = 0)
 {
-    // Typographic ascender, capital height and descender of the face, as shares of its size (its OS/2 table).
+    // Shares of the size: room for ascending and for descending letters, rounded up from the face's outlines, and the
+    // height of its capitals (its OS/2 table).
     private const double AscenderShare = 0.75;
     private const double CapitalShare = 0.66;
     private const double DescenderShare = 0.25;

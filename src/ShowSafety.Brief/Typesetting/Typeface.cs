@@ -24,7 +24,10 @@ internal sealed class Typeface : IFontResolver
     public static XFont Font(Face face, double sizePoints)
     {
         Register();
-        return Fonts.GetOrAdd((face, sizePoints), key => new XFont(FamilyOf(key.Face), key.SizePoints, StyleOf(key.Face)));
+        return Fonts.GetOrAdd(
+            (face, sizePoints),
+            key => new XFont(FamilyOf(key.Face), key.SizePoints, StyleOf(key.Face))
+        );
     }
 
     public FontResolverInfo? ResolveTypeface(string familyName, bool isBold, bool isItalic) =>

@@ -24,7 +24,10 @@ internal static class SampleDrawing
             "A hall of 32 m by 20 m with an engine on a bench, \"zones\" & a crowd line.",
             [
                 new("site", [new Area([Box(0, 0, 32, 20)], Stroke.Heavy, null, 0.97)]),
-                new("zones", [.. zones, new Area([Circle(16, 5, 4.5), Circle(16, 5, 2.5)], Stroke.Medium, Hatches.RisingHeavy)]),
+                new(
+                    "zones",
+                    [.. zones, new Area([Circle(16, 5, 4.5), Circle(16, 5, 2.5)], Stroke.Medium, Hatches.RisingHeavy)]
+                ),
                 new(
                     "lines",
                     [
@@ -38,15 +41,28 @@ internal static class SampleDrawing
                 new(
                     "things",
                     [
-                        .. Enum.GetValues<MarkerShape>().Select((shape, i) => (DrawingElement)new Marker(new(20 + (i * 1.5), 6), shape)),
-                        .. Enumerable.Range(0, 7).Select(i => (DrawingElement)new Label(new(20 + (i * 1.5), 6), $"Marker number {i} with words", 4)),
+                        .. Enum.GetValues<MarkerShape>()
+                            .Select((shape, i) => (DrawingElement)new Marker(new(20 + (i * 1.5), 6), shape)),
+                        .. Enumerable
+                            .Range(0, 7)
+                            .Select(i =>
+                                (DrawingElement)new Label(new(20 + (i * 1.5), 6), $"Marker number {i} with words", 4)
+                            ),
                         new Label(new(16, 5), "Engine", 1, true),
-                        .. Hatches.All.Select((hatch, i) => (DrawingElement)new Label(new(3 + (i % 6 * 5), 15.5 - (i / 6 * 4)), hatch.Name, 3)),
+                        .. Hatches.All.Select(
+                            (hatch, i) =>
+                                (DrawingElement)
+                                    new Label(new(3 + (i % 6 * 5), 15.5 - (i / 6 * 4)), hatch.Name, 3, Centred: true)
+                        ),
                     ]
                 ),
             ],
             [
-                .. Hatches.All.Select(hatch => new LegendEntry($"Zone {hatch.Name}: hearing protection is worn", Stroke.Thin, hatch)),
+                .. Hatches.All.Select(hatch => new LegendEntry(
+                    $"Zone {hatch.Name}: hearing protection is worn",
+                    Stroke.Thin,
+                    hatch
+                )),
                 new("Planned crowd line", new(0.7, LineStyle.LongDashed), IsLine: true),
                 new("Exhaust blows this way", Stroke.Medium, IsLine: true, Arrow: true),
                 new("Steward", Marker: MarkerShape.Disc),

@@ -1,4 +1,5 @@
 using ShowSafety.Brief.Drawing;
+using ShowSafety.Brief.Tests.Drawing;
 using ShowSafety.Brief.Typesetting;
 
 namespace ShowSafety.Brief.Tests.Typesetting;
@@ -7,6 +8,8 @@ namespace ShowSafety.Brief.Tests.Typesetting;
 internal static class SampleDocument
 {
     public static readonly DateTimeOffset PreparedOn = new(2026, 5, 3, 9, 30, 0, TimeSpan.Zero);
+
+    public static readonly PaperPicture Picture = DrawingSheet.Compose(SampleDrawing.Hall(), 170, 190);
 
     public static PrintedDocument Of(params Block[] blocks) =>
         new(
@@ -27,7 +30,16 @@ internal static class SampleDocument
     }
 
     public static string Words(int count) =>
-        string.Join(' ', Enumerable.Range(0, count).Select(i => i % 7 == 0 ? "measured" : i % 3 == 0 ? "the" : "level"));
+        string.Join(
+            ' ',
+            Enumerable
+                .Range(0, count)
+                .Select(i =>
+                    i % 7 == 0 ? "measured"
+                    : i % 3 == 0 ? "the"
+                    : "level"
+                )
+        );
 
     public static Table Rows(int count) =>
         new(
@@ -47,22 +59,37 @@ internal static class SampleDocument
                 "NOT TO RUN",
                 [
                     "The trip test of the shaft speed limiter has not been shown.",
-                    RichText.Led("Remedy:", "run the trip test, write down date, speed and who saw it, and add it to the plan. " + Words(40)),
+                    RichText.Led(
+                        "Remedy:",
+                        "run the trip test, write down date, speed and who saw it, and add it to the plan. " + Words(40)
+                    ),
                 ],
                 true
             ),
-            new Callout("What this brief is", ["It is a planning aid, valid for one date, weather band, engine and plan version. " + Words(30)]),
+            new Callout(
+                "What this brief is",
+                ["It is a planning aid, valid for one date, weather band, engine and plan version. " + Words(30)]
+            ),
             new Heading(1, "Levels and exposures"),
             new Paragraph("é – ° ² ³ · × ≥ ≤ ± µ → L₀₁₂₃₉ " + Words(120)),
             new Heading(2, "By person"),
             Rows(40),
             new Heading(2, "To be found out"),
-            new ListBlock(["Weigh the bench: " + Words(40), "Measure the background level.", "Ask the venue about the floor."], ListMark.TickBox),
+            new ListBlock(
+                ["Weigh the bench: " + Words(40), "Measure the background level.", "Ask the venue about the floor."],
+                ListMark.TickBox
+            ),
             new ListBlock(["First " + Words(30), "Second"], ListMark.Number),
             new PageBreak(),
             new Heading(1, "Site plan"),
             new Figure(picture, picture.Description, "Figure 1. The site, zones by hatch and label."),
             new Heading(1, "Signatures"),
-            new KeepTogether([new Paragraph("Signed by hand on the printed brief, never filled in by the program."), new SignatureLines(["Engineer running the engine", "Organiser", "For the venue"], ["Name", "Signature", "Date and time"])]),
+            new KeepTogether([
+                new Paragraph("Signed by hand on the printed brief, never filled in by the program."),
+                new SignatureLines(
+                    ["Engineer running the engine", "Organiser", "For the venue"],
+                    ["Name", "Signature", "Date and time"]
+                ),
+            ]),
         ];
 }
