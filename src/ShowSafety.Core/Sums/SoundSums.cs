@@ -1,0 +1,10 @@
+using ShowSafety.Core.Measures;
+
+namespace ShowSafety.Core.Sums;
+
+/// <summary>Worked sums of the rooms of Sound.</summary>
+public static class SoundSums
+{
+    /// <summary>All of them, in the order they are listed.</summary>
+    public static ValueList<WorkedSum> All { get; } = [];
+}

@@ -1,0 +1,13 @@
+using ShowSafety.Core.Measures;
+
+namespace ShowSafety.Core.Wording;
+
+/// <summary>Sentences, remedies and labels of the rooms of Debris, in English.</summary>
+internal static class DebrisPhrases
+{
+    /// <summary>Sentences of findings.</summary>
+    public static ValueList<FindingPhrase> Findings { get; } = [];
+
+    /// <summary>Labels of figures.</summary>
+    public static ValueList<FigurePhrase> Figures { get; } = [];
+}

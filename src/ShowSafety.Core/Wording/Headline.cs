@@ -1,0 +1,47 @@
+using System.Globalization;
+using ShowSafety.Core.Measures;
+
+namespace ShowSafety.Core.Wording;
+
+/// <summary>The one sentence that is always in view: NOT TO RUN and why, or what sets the crowd line.</summary>
+public static class Headline
+{
+    /// <summary>The words that stand on every output while a stop stands.</summary>
+    public const string NotToRun = "NOT TO RUN";
+
+    /// <summary>The words that stand on every output while any input is from a template.</summary>
+    public const string Example = "EXAMPLE";
+
+    /// <summary>Makes the sentence.</summary>
+    /// <param name="findings">All findings of the assessment.</param>
+    /// <param name="lineSetBy">What sets the suggested crowd line, or null without a line.</param>
+    /// <param name="lineDistance">Distance from the engine to the suggested line, or null without a line.</param>
+    public static string Of(IReadOnlyCollection<Finding> findings, ZoneRow? lineSetBy, Quantity? lineDistance)
+    {
+        int stops = findings.Count(f => f.Severity == Severity.Stop);
+        if (stops > 0)
+        {
+            int missing = findings.Count(f => f.Severity == Severity.Stop && f.CannotTell);
+            return $"{NotToRun}: {Counted(stops, "stop stands", "stops stand")}"
+                + (
+                    missing > 0
+                        ? $", {Counted(missing, "of them for something missing", "of them for things missing")}."
+                        : "."
+                );
+        }
+
+        string acts = Counted(
+            findings.Count(f => f.Severity == Severity.Act),
+            "thing to close by name before the run",
+            "things to close by name before the run"
+        );
+        string line =
+            lineSetBy is { } row && lineDistance is { } distance
+                ? $"the crowd line is set by {RowLabels.Of(row)}, {ValueFormat.Best(distance)} from the nozzle at its nearest"
+                : "no zone sets a crowd line";
+        return $"No stop found with the data given: {line}; {acts}.";
+    }
+
+    private static string Counted(int count, string one, string many) =>
+        string.Create(CultureInfo.InvariantCulture, $"{count} {(count == 1 ? one : many)}");
+}
