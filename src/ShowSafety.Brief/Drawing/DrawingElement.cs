@@ -1,10 +1,12 @@
+using ShowSafety.Core.Measures;
+
 namespace ShowSafety.Brief.Drawing;
 
 /// <summary>Something drawn at a place of the site.</summary>
 internal abstract record DrawingElement
 {
     /// <summary>The points that decide how much of the site the drawing must show.</summary>
-    public abstract IEnumerable<MetrePoint> Points { get; }
+    public abstract IEnumerable<PlanPoint> Points { get; }
 }
 
 /// <summary>
@@ -12,19 +14,19 @@ internal abstract record DrawingElement
 /// inside another is a hole. <see cref="FillGrey"/> from 0 (black) to 1 (white); null leaves what lies below.
 /// </summary>
 internal sealed record Area(
-    Sequence<Sequence<MetrePoint>> Rings,
+    ValueList<ValueList<PlanPoint>> Rings,
     Stroke? Outline = null,
     Hatch? Hatch = null,
     double? FillGrey = null
 ) : DrawingElement
 {
-    public override IEnumerable<MetrePoint> Points => Rings.SelectMany(ring => ring);
+    public override IEnumerable<PlanPoint> Points => Rings.SelectMany(ring => ring);
 }
 
 /// <summary>An open line through points, with an arrow head at its end on demand.</summary>
-internal sealed record Polyline(Sequence<MetrePoint> Line, Stroke Stroke, bool ArrowAtEnd = false) : DrawingElement
+internal sealed record Polyline(ValueList<PlanPoint> Line, Stroke Stroke, bool ArrowAtEnd = false) : DrawingElement
 {
-    public override IEnumerable<MetrePoint> Points => Line;
+    public override IEnumerable<PlanPoint> Points => Line;
 }
 
 /// <summary>The shapes a marker can have; all are told apart by form alone.</summary>
@@ -40,17 +42,17 @@ internal enum MarkerShape
 }
 
 /// <summary>A mark of fixed size on paper at a point of the site.</summary>
-internal sealed record Marker(MetrePoint At, MarkerShape Shape, double SizeMillimetres = 2.4) : DrawingElement
+internal sealed record Marker(PlanPoint At, MarkerShape Shape, double SizeMillimetres = 2.4) : DrawingElement
 {
-    public override IEnumerable<MetrePoint> Points => [At];
+    public override IEnumerable<PlanPoint> Points => [At];
 }
 
 /// <summary>
 /// Words that belong to a point of the site. They are set beside it where there is room; the lower the rank, the
 /// earlier the label chooses. A centred label, the name of an area, tries to stand on its point first. A label that finds no room becomes a number, explained in the legend: none is dropped.
 /// </summary>
-internal sealed record Label(MetrePoint At, string Text, int Rank = 5, bool Strong = false, bool Centred = false)
+internal sealed record Label(PlanPoint At, string Text, int Rank = 5, bool Strong = false, bool Centred = false)
     : DrawingElement
 {
-    public override IEnumerable<MetrePoint> Points => [At];
+    public override IEnumerable<PlanPoint> Points => [At];
 }

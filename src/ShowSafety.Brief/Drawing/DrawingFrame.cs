@@ -1,3 +1,5 @@
+using ShowSafety.Core.Measures;
+
 namespace ShowSafety.Brief.Drawing;
 
 /// <summary>A point on paper in millimetres: x to the right, y down, from the top left corner.</summary>
@@ -54,12 +56,12 @@ internal readonly record struct PaperBox(double Left, double Top, double Width, 
 /// The one place where metres become millimetres of paper: a round stated scale, the extent in the middle of its
 /// window, y turned over.
 /// </summary>
-internal sealed record DrawingFrame(DrawingScale Scale, PaperBox Window, MetrePoint Centre)
+internal sealed record DrawingFrame(DrawingScale Scale, PaperBox Window, PlanPoint Centre)
 {
     public static DrawingFrame Fit(MetreBox extent, PaperBox window) =>
         new(DrawingScale.Fitting(extent, window.Width, window.Height), window, extent.Centre);
 
-    public PaperPoint ToPaper(MetrePoint point) =>
+    public PaperPoint ToPaper(PlanPoint point) =>
         new(
             Window.Left + (Window.Width / 2) + Scale.ToMillimetres(point.XMetres - Centre.XMetres),
             Window.Top + (Window.Height / 2) - Scale.ToMillimetres(point.YMetres - Centre.YMetres)

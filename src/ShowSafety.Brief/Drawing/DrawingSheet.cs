@@ -1,5 +1,6 @@
 using System.Globalization;
 using ShowSafety.Brief.Typesetting;
+using ShowSafety.Core.Measures;
 
 namespace ShowSafety.Brief.Drawing;
 
@@ -134,17 +135,17 @@ internal sealed class DrawingSheet
     {
         var layers = new List<PaperLayer> { new("background", [Outline(frame.Window, null, 1)]) };
         layers.AddRange(drawing.Layers.Select(layer => PaperLayers.Of(layer, frame)).Where(l => l.Items.Count > 0));
-        layers.Add(new PaperLayer("leaders", labels.SelectMany(LeaderItems).ToSequence()));
-        layers.Add(new PaperLayer("labels", labels.SelectMany(LabelItems).ToSequence()));
+        layers.Add(new PaperLayer("leaders", labels.SelectMany(LeaderItems).ToValueList()));
+        layers.Add(new PaperLayer("labels", labels.SelectMany(LabelItems).ToValueList()));
         layers.Add(new PaperLayer("frame", [Outline(frame.Window, Stroke.Thin, null), .. BannerItems()]));
         double below = frame.Window.Bottom + 2.5;
-        layers.Add(new PaperLayer("scale", ScaleBar.Draw(frame.Scale, new(0, below)).ToSequence()));
+        layers.Add(new PaperLayer("scale", ScaleBar.Draw(frame.Scale, new(0, below)).ToValueList()));
         PaperPoint north = new(width - 8, below + 7);
-        layers.Add(new PaperLayer("north", NorthArrow.Draw(drawing.NorthDegrees, north, NorthUnknown).ToSequence()));
+        layers.Add(new PaperLayer("north", NorthArrow.Draw(drawing.NorthDegrees, north, NorthUnknown).ToValueList()));
         double legendTop = frame.Window.Bottom + BarRowHeight + 1;
-        layers.Add(new PaperLayer("legend", legend.Draw(new(0, legendTop)).ToSequence()));
+        layers.Add(new PaperLayer("legend", legend.Draw(new(0, legendTop)).ToValueList()));
         double used = legendTop + legend.HeightMillimetres;
-        return new(drawing.Title, drawing.Description, width, Math.Max(used, 1), frame, layers.ToSequence());
+        return new(drawing.Title, drawing.Description, width, Math.Max(used, 1), frame, layers.ToValueList());
     }
 
     private static PaperPath Outline(PaperBox box, Stroke? pen, double? fill) =>

@@ -1,3 +1,5 @@
+using ShowSafety.Core.Measures;
+
 namespace ShowSafety.Brief.Drawing;
 
 /// <summary>
@@ -10,7 +12,7 @@ internal sealed record HatchLines(double AngleDegrees, double SpacingMillimetres
 internal sealed record HatchDots(double SpacingMillimetres, double DiameterMillimetres);
 
 /// <summary>A hatch: lines, dots or both, in black on whatever lies below.</summary>
-internal sealed record Hatch(string Name, Sequence<HatchLines> Lines, HatchDots? Dots = null)
+internal sealed record Hatch(string Name, ValueList<HatchLines> Lines, HatchDots? Dots = null)
 {
     /// <summary>Share of the paper that is inked, from 0 to 1, overlaps counted once on average.</summary>
     public double InkShare
@@ -47,7 +49,7 @@ internal static class Hatches
     public static readonly Hatch DottedHeavy = new("dotted-heavy", [], new(2.8, 1.3));
     public static readonly Hatch DottedRising = new("dotted-rising", [new(60, 4, 0.2)], new(2.6, 0.5));
 
-    public static readonly Sequence<Hatch> All =
+    public static readonly ValueList<Hatch> All =
     [
         Rising,
         Falling,

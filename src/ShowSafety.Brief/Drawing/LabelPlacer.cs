@@ -1,9 +1,10 @@
 using ShowSafety.Brief.Typesetting;
+using ShowSafety.Core.Measures;
 
 namespace ShowSafety.Brief.Drawing;
 
 /// <summary>A label in its place: its lines, the box they take, and where its leader starts, if it needs one.</summary>
-internal sealed record PlacedLabel(Label Label, Sequence<PaperText> Lines, PaperBox Box, PaperPoint? LeaderFrom);
+internal sealed record PlacedLabel(Label Label, ValueList<PaperText> Lines, PaperBox Box, PaperPoint? LeaderFrom);
 
 /// <summary>
 /// Places labels greedily: by rank, each takes the first of its candidate places, near before far and right before
@@ -121,7 +122,7 @@ internal sealed class LabelPlacer
         return new(left, top, width, height);
     }
 
-    private static Sequence<PaperText> Set(IReadOnlyList<SetLine> lines, TextStyle style, PaperBox box) =>
+    private static ValueList<PaperText> Set(IReadOnlyList<SetLine> lines, TextStyle style, PaperBox box) =>
         lines
             .Select(
                 (line, index) =>
@@ -134,5 +135,5 @@ internal sealed class LabelPlacer
                         style
                     )
             )
-            .ToSequence();
+            .ToValueList();
 }

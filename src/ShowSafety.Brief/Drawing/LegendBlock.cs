@@ -1,4 +1,5 @@
 using ShowSafety.Brief.Typesetting;
+using ShowSafety.Core.Measures;
 
 namespace ShowSafety.Brief.Drawing;
 
@@ -77,7 +78,7 @@ internal sealed class LegendBlock
 
         if (!entry.IsLine)
         {
-            Sequence<PaperPoint> box =
+            ValueList<PaperPoint> box =
             [
                 new(left, top),
                 new(left + SampleWidth, top),

@@ -1,3 +1,5 @@
+using ShowSafety.Core.Measures;
+
 namespace ShowSafety.Brief.Drawing;
 
 /// <summary>The marker shapes as paths on paper.</summary>
@@ -43,7 +45,7 @@ internal static class Markers
 
         (double ux, double uy) = (dx / run * length, dy / run * length);
         const double Narrow = 0.38;
-        Sequence<PaperPoint> ring =
+        ValueList<PaperPoint> ring =
         [
             tip,
             new(tip.X - ux - (uy * Narrow), tip.Y - uy + (ux * Narrow)),
@@ -53,8 +55,8 @@ internal static class Markers
     }
 
     private static PaperPath Open(Stroke pen, params ReadOnlySpan<PaperPoint> points) =>
-        new([Sequence.Create(points)], false, pen);
+        new([ValueList.Create(points)], false, pen);
 
     private static PaperPath Closed(PaperPoint at, Stroke pen, double fill, params (double X, double Y)[] corners) =>
-        new([corners.Select(c => new PaperPoint(at.X + c.X, at.Y + c.Y)).ToSequence()], true, pen, fill);
+        new([corners.Select(c => new PaperPoint(at.X + c.X, at.Y + c.Y)).ToValueList()], true, pen, fill);
 }

@@ -1,10 +1,12 @@
+using ShowSafety.Core.Measures;
+
 namespace ShowSafety.Brief.Drawing;
 
 /// <summary>Puts the elements of a layer on paper; labels are placed apart, since they depend on one another.</summary>
 internal static class PaperLayers
 {
     public static PaperLayer Of(Layer layer, DrawingFrame frame) =>
-        new(layer.Name, layer.Elements.SelectMany(element => Of(element, frame)).ToSequence(), frame.Window);
+        new(layer.Name, layer.Elements.SelectMany(element => Of(element, frame)).ToValueList(), frame.Window);
 
     private static IEnumerable<PaperItem> Of(DrawingElement element, DrawingFrame frame) =>
         element switch
@@ -17,7 +19,7 @@ internal static class PaperLayers
 
     private static PaperPath OnPaper(Area area, DrawingFrame frame) =>
         new(
-            area.Rings.Select(ring => OnPaper(ring, frame)).ToSequence(),
+            area.Rings.Select(ring => OnPaper(ring, frame)).ToValueList(),
             true,
             area.Outline,
             area.FillGrey,
@@ -26,7 +28,7 @@ internal static class PaperLayers
 
     private static IEnumerable<PaperItem> OnPaper(Polyline line, DrawingFrame frame)
     {
-        Sequence<PaperPoint> points = OnPaper(line.Line, frame);
+        ValueList<PaperPoint> points = OnPaper(line.Line, frame);
         yield return new PaperPath([points], false, line.Stroke);
         if (line.ArrowAtEnd && points.Count > 1)
         {
@@ -34,6 +36,6 @@ internal static class PaperLayers
         }
     }
 
-    private static Sequence<PaperPoint> OnPaper(IEnumerable<MetrePoint> points, DrawingFrame frame) =>
-        points.Where(p => p.IsFinite).Select(frame.ToPaper).ToSequence();
+    private static ValueList<PaperPoint> OnPaper(IEnumerable<PlanPoint> points, DrawingFrame frame) =>
+        points.Where(MetreBox.IsFinite).Select(frame.ToPaper).ToValueList();
 }

@@ -1,4 +1,5 @@
 using ShowSafety.Brief.Typesetting;
+using ShowSafety.Core.Measures;
 
 namespace ShowSafety.Brief.Drawing;
 
@@ -7,7 +8,7 @@ internal abstract record PaperItem;
 
 /// <summary>Rings or lines; even-odd filling. A path that is not closed is never filled.</summary>
 internal sealed record PaperPath(
-    Sequence<Sequence<PaperPoint>> Rings,
+    ValueList<ValueList<PaperPoint>> Rings,
     bool Closed,
     Stroke? Outline = null,
     double? FillGrey = null,
@@ -24,7 +25,7 @@ internal sealed record PaperText(PaperPoint Start, string Text, TextStyle Style)
 }
 
 /// <summary>A named group. A layer with a clip shows only what lies within it.</summary>
-internal sealed record PaperLayer(string Name, Sequence<PaperItem> Items, PaperBox? Clip = null);
+internal sealed record PaperLayer(string Name, ValueList<PaperItem> Items, PaperBox? Clip = null);
 
 /// <summary>A picture on paper, finished: every line, hatch and word has its place in millimetres.</summary>
 internal sealed record PaperPicture(
@@ -33,5 +34,5 @@ internal sealed record PaperPicture(
     double WidthMillimetres,
     double HeightMillimetres,
     DrawingFrame Frame,
-    Sequence<PaperLayer> Layers
+    ValueList<PaperLayer> Layers
 );

@@ -1,5 +1,6 @@
 using PdfSharp.Drawing;
 using ShowSafety.Brief.Typesetting;
+using ShowSafety.Core.Measures;
 
 namespace ShowSafety.Brief.Drawing;
 
@@ -141,7 +142,7 @@ internal sealed class PdfDrawingRenderer
     private XGraphicsPath Shape(PaperPath path)
     {
         var shape = new XGraphicsPath { FillMode = XFillMode.Alternate };
-        foreach (Sequence<PaperPoint> ring in path.Rings)
+        foreach (ValueList<PaperPoint> ring in path.Rings)
         {
             if (ring.Count < 2)
             {

@@ -1,7 +1,9 @@
+using ShowSafety.Core.Measures;
+
 namespace ShowSafety.Brief.Drawing;
 
 /// <summary>A named group of elements, drawn in order.</summary>
-internal sealed record Layer(string Name, Sequence<DrawingElement> Elements);
+internal sealed record Layer(string Name, ValueList<DrawingElement> Elements);
 
 /// <summary>One line of the legend: a sample of how something is drawn, and what it is.</summary>
 internal sealed record LegendEntry(
@@ -21,8 +23,8 @@ internal sealed record LegendEntry(
 internal sealed record ScaleDrawing(
     string Title,
     string Description,
-    Sequence<Layer> Layers,
-    Sequence<LegendEntry> Legend
+    ValueList<Layer> Layers,
+    ValueList<LegendEntry> Legend
 )
 {
     /// <summary>Where north lies, in degrees clockwise from +y; null when it was not given.</summary>
@@ -36,6 +38,6 @@ internal sealed record ScaleDrawing(
 
     public MetreBox ExtentOrContent =>
         Extent
-        ?? MetreBox.Around(Layers.SelectMany(l => l.Elements).SelectMany(e => e.Points).Where(p => p.IsFinite))
+        ?? MetreBox.Around(Layers.SelectMany(l => l.Elements).SelectMany(e => e.Points).Where(MetreBox.IsFinite))
         ?? new MetreBox(0, 0, 10, 10);
 }

@@ -1,3 +1,5 @@
+using ShowSafety.Core.Measures;
+
 namespace ShowSafety.Brief.Drawing;
 
 /// <summary>How a line is broken up. Six ways that stay apart in black and white.</summary>
@@ -19,7 +21,7 @@ internal sealed record Stroke(double WidthMillimetres, LineStyle Style = LineSty
     public static readonly Stroke Heavy = new(0.9);
 
     /// <summary>Dash and gap lengths in millimetres, in turn; empty for a solid line.</summary>
-    public Sequence<double> DashesMillimetres =>
+    public ValueList<double> DashesMillimetres =>
         Style switch
         {
             LineStyle.Dashed => [2.2, 1.2],

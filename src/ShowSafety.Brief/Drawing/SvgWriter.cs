@@ -2,6 +2,7 @@ using System.Globalization;
 using System.Text;
 using System.Xml;
 using ShowSafety.Brief.Typesetting;
+using ShowSafety.Core.Measures;
 
 namespace ShowSafety.Brief.Drawing;
 
@@ -214,7 +215,7 @@ internal sealed class SvgWriter
     private static string Data(PaperPath path)
     {
         var data = new StringBuilder();
-        foreach (Sequence<PaperPoint> ring in path.Rings)
+        foreach (ValueList<PaperPoint> ring in path.Rings)
         {
             for (int i = 0; i < ring.Count; i++)
             {

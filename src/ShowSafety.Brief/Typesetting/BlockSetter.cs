@@ -31,11 +31,16 @@ internal sealed class BlockSetter(double leftMillimetres, double widthMillimetre
         block switch
         {
             DocumentTitle title => SetHeading(title.Text, 1, TextStyles.Title, 0),
-            Heading heading => SetHeading(heading.Text, heading.Level, StyleOf(heading.Level), GapOf(heading.Level)),
+            SectionHeading heading => SetHeading(
+                heading.Text,
+                heading.Level,
+                StyleOf(heading.Level),
+                GapOf(heading.Level)
+            ),
             Paragraph paragraph => SetParagraph(paragraph),
             ListBlock list => SetList(list),
             Table table => new TableSetter(table, leftMillimetres, widthMillimetres).Set(),
-            Figure figure => SetFigure(figure),
+            Illustration figure => SetFigure(figure),
             Callout callout => CalloutSetter.Set(callout, leftMillimetres, widthMillimetres),
             SignatureLines lines => SignatureSetter.Set(lines, leftMillimetres, widthMillimetres),
             KeepTogether together => Held(Set(together.Blocks)),
@@ -108,7 +113,7 @@ internal sealed class BlockSetter(double leftMillimetres, double widthMillimetre
         return Wrapped(slices, Tag.List);
     }
 
-    private List<Slice> SetFigure(Figure figure)
+    private List<Slice> SetFigure(Illustration figure)
     {
         double x = leftMillimetres + Math.Max(0, (widthMillimetres - figure.Picture.WidthMillimetres) / 2);
         var slices = new List<Slice>

@@ -1,4 +1,5 @@
 using ShowSafety.Brief.Drawing;
+using ShowSafety.Core.Measures;
 
 namespace ShowSafety.Brief.Typesetting;
 
@@ -13,7 +14,7 @@ internal static class SignatureSetter
     public static List<Slice> Set(SignatureLines lines, double left, double width) =>
         [.. lines.Roles.Select((role, index) => Row(role, lines.Fields, left, width, index))];
 
-    private static Slice Row(string role, Sequence<string> fields, double left, double width, int index)
+    private static Slice Row(string role, ValueList<string> fields, double left, double width, int index)
     {
         double roleWidth = width * RoleShare;
         double fieldWidth = (width - roleWidth - (Between * fields.Count)) / fields.Count;

@@ -1,4 +1,5 @@
 using ShowSafety.Brief.Drawing;
+using ShowSafety.Core.Measures;
 
 namespace ShowSafety.Brief.Typesetting;
 
@@ -6,7 +7,7 @@ namespace ShowSafety.Brief.Typesetting;
 internal sealed record TextRun(string Text, Face? Face = null);
 
 /// <summary>Text in one or several faces.</summary>
-internal sealed record RichText(Sequence<TextRun> Runs)
+internal sealed record RichText(ValueList<TextRun> Runs)
 {
     public static readonly RichText Empty = new([]);
 

@@ -1,5 +1,6 @@
 using CsCheck;
 using ShowSafety.Brief.Drawing;
+using ShowSafety.Core.Measures;
 
 namespace ShowSafety.Brief.Tests.Drawing;
 
@@ -12,7 +13,7 @@ public sealed class DrawingFrameTests
     {
         DrawingFrame frame = DrawingFrame.Fit(new MetreBox(-10, 0, 20, 30), Window);
 
-        PaperPoint middle = frame.ToPaper(new MetrePoint(5, 15));
+        PaperPoint middle = frame.ToPaper(new PlanPoint(5, 15));
 
         Assert.Equal(95, middle.X, 1e-9);
         Assert.Equal(120, middle.Y, 1e-9);
@@ -21,10 +22,10 @@ public sealed class DrawingFrameTests
     [Fact]
     public void ToPaper_PointFurtherUpTheSite_IsHigherOnPaper()
     {
-        var frame = new DrawingFrame(new DrawingScale(200), Window, new MetrePoint(0, 0));
+        var frame = new DrawingFrame(new DrawingScale(200), Window, new PlanPoint(0, 0));
 
-        PaperPoint low = frame.ToPaper(new MetrePoint(0, 0));
-        PaperPoint high = frame.ToPaper(new MetrePoint(10, 10));
+        PaperPoint low = frame.ToPaper(new PlanPoint(0, 0));
+        PaperPoint high = frame.ToPaper(new PlanPoint(10, 10));
 
         Assert.Equal(50, high.X - low.X, 1e-9);
         Assert.Equal(-50, high.Y - low.Y, 1e-9);
@@ -44,8 +45,8 @@ public sealed class DrawingFrameTests
         {
             DrawingFrame frame = DrawingFrame.Fit(box, Window);
             PaperBox slack = Window.Grown(1e-6);
-            Assert.True(slack.Holds(frame.ToPaper(new MetrePoint(box.LeftMetres, box.BottomMetres))));
-            Assert.True(slack.Holds(frame.ToPaper(new MetrePoint(box.RightMetres, box.TopMetres))));
+            Assert.True(slack.Holds(frame.ToPaper(new PlanPoint(box.LeftMetres, box.BottomMetres))));
+            Assert.True(slack.Holds(frame.ToPaper(new PlanPoint(box.RightMetres, box.TopMetres))));
             double half = frame.Scale.Denominator / 2.6;
             bool fitsMuchLarger =
                 box.WidthMetres * 1000 / half <= Window.Width && box.HeightMetres * 1000 / half <= Window.Height;

@@ -1,9 +1,17 @@
 using ShowSafety.Brief.Drawing;
+using ShowSafety.Core.Measures;
 
 namespace ShowSafety.Brief.Tests.Drawing;
 
 public sealed class DrawingSheetTests
 {
+    [Fact]
+    public void Equals_WholeDrawings_ComparesTheirContents()
+    {
+        Assert.Equal(SampleDrawing.Hall(), SampleDrawing.Hall());
+        Assert.NotEqual(SampleDrawing.Hall(), SampleDrawing.Hall() with { NorthDegrees = 31 });
+    }
+
     [Fact]
     public void Compose_Hall_FitsItsPaperAtARoundScale()
     {
@@ -18,10 +26,10 @@ public sealed class DrawingSheetTests
     [Fact]
     public void Compose_CrowdOfLabelsAtOnePoint_ExplainsInTheLegendWhatFindsNoRoom()
     {
-        Sequence<DrawingElement> labels = Enumerable
+        ValueList<DrawingElement> labels = Enumerable
             .Range(1, 150)
-            .Select(i => (DrawingElement)new Label(new MetrePoint(5, 5), $"Thing number {i}"))
-            .ToSequence();
+            .Select(i => (DrawingElement)new Label(new PlanPoint(5, 5), $"Thing number {i}"))
+            .ToValueList();
         var drawing = new ScaleDrawing("Crowd", "Many labels", [new("labels", labels)], [])
         {
             Extent = new MetreBox(0, 0, 10, 10),
@@ -41,7 +49,7 @@ public sealed class DrawingSheetTests
     [Fact]
     public void Compose_LabelOutsideTheExtent_PointsFromTheEdge()
     {
-        var drawing = new ScaleDrawing("Edge", "", [new("labels", [new Label(new MetrePoint(500, 5), "Far off")])], [])
+        var drawing = new ScaleDrawing("Edge", "", [new("labels", [new Label(new PlanPoint(500, 5), "Far off")])], [])
         {
             Extent = new MetreBox(0, 0, 10, 10),
         };

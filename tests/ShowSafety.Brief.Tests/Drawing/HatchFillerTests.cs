@@ -1,5 +1,6 @@
 using CsCheck;
 using ShowSafety.Brief.Drawing;
+using ShowSafety.Core.Measures;
 
 namespace ShowSafety.Brief.Tests.Drawing;
 
@@ -7,8 +8,8 @@ public sealed class HatchFillerTests
 {
     private static readonly PaperBox Sheet = new(0, 0, 200, 200);
 
-    private static readonly Sequence<PaperPoint> Square = [new(10, 10), new(50, 10), new(50, 50), new(10, 50)];
-    private static readonly Sequence<PaperPoint> Hole = [new(20, 20), new(40, 20), new(40, 40), new(20, 40)];
+    private static readonly ValueList<PaperPoint> Square = [new(10, 10), new(50, 10), new(50, 50), new(10, 50)];
+    private static readonly ValueList<PaperPoint> Hole = [new(20, 20), new(40, 20), new(40, 40), new(20, 40)];
 
     // A hatch of fine lines measures an area: total length times spacing.
     [Theory]
@@ -57,7 +58,7 @@ public sealed class HatchFillerTests
     [Fact]
     public void Strokes_AreaFarBeyondTheWindow_AreLimitedToIt()
     {
-        Sequence<PaperPoint> vast = [new(-1e5, -1e5), new(1e5, -1e5), new(1e5, 1e5), new(-1e5, 1e5)];
+        ValueList<PaperPoint> vast = [new(-1e5, -1e5), new(1e5, -1e5), new(1e5, 1e5), new(-1e5, 1e5)];
 
         Assert.Equal(100, HatchFiller.Strokes([vast], new HatchLines(0, 2, 0.2), Sheet).Count);
         Assert.Equal(10_000, HatchFiller.Dots([vast], new HatchDots(2, 0.4), Sheet).Count);

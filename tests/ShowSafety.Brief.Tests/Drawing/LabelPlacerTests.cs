@@ -1,5 +1,6 @@
 using CsCheck;
 using ShowSafety.Brief.Drawing;
+using ShowSafety.Core.Measures;
 
 namespace ShowSafety.Brief.Tests.Drawing;
 
@@ -20,7 +21,7 @@ public sealed class LabelPlacerTests
     [Fact]
     public void Place_CentredLabel_StandsOnItsPoint()
     {
-        var label = new Label(new MetrePoint(0, 0), "Zone", Centred: true);
+        var label = new Label(new PlanPoint(0, 0), "Zone", Centred: true);
 
         PlacedLabel? placed = new LabelPlacer(Window, []).Place(label, new PaperPoint(50, 40));
 
@@ -50,7 +51,7 @@ public sealed class LabelPlacerTests
     {
         var placer = new LabelPlacer(Window, [Window]);
 
-        Assert.Null(placer.Place(new Label(new MetrePoint(0, 0), "Engine"), new PaperPoint(50, 40)));
+        Assert.Null(placer.Place(new Label(new PlanPoint(0, 0), "Engine"), new PaperPoint(50, 40)));
     }
 
     [Fact]
@@ -58,7 +59,7 @@ public sealed class LabelPlacerTests
     {
         var placer = new LabelPlacer(Window, [Window]);
 
-        PlacedLabel placed = placer.Force(new Label(new MetrePoint(0, 0), "(1)"), new PaperPoint(120, 90));
+        PlacedLabel placed = placer.Force(new Label(new PlanPoint(0, 0), "(1)"), new PaperPoint(120, 90));
 
         Assert.True(Window.Holds(placed.Box));
     }
@@ -92,10 +93,7 @@ public sealed class LabelPlacerTests
                         .. anchors
                             .Select(
                                 (p, i) =>
-                                    placer.Place(
-                                        new Label(new MetrePoint(0, 0), $"Label {i}"),
-                                        new PaperPoint(p.X, p.Y)
-                                    )
+                                    placer.Place(new Label(new PlanPoint(0, 0), $"Label {i}"), new PaperPoint(p.X, p.Y))
                             )
                             .OfType<PlacedLabel>(),
                     ];
@@ -112,7 +110,7 @@ public sealed class LabelPlacerTests
 
     private static PlacedLabel Placed(LabelPlacer placer, string text, PaperPoint anchor)
     {
-        PlacedLabel? placed = placer.Place(new Label(new MetrePoint(0, 0), text), anchor);
+        PlacedLabel? placed = placer.Place(new Label(new PlanPoint(0, 0), text), anchor);
         Assert.NotNull(placed);
         return placed;
     }

@@ -1,15 +1,16 @@
 using ShowSafety.Brief.Drawing;
+using ShowSafety.Core.Measures;
 
 namespace ShowSafety.Brief.Tests.Drawing;
 
 /// <summary>An invented site, with every kind of element and every hatch.</summary>
 internal static class SampleDrawing
 {
-    public static Sequence<MetrePoint> Box(double left, double bottom, double width, double height) =>
+    public static ValueList<PlanPoint> Box(double left, double bottom, double width, double height) =>
         [new(left, bottom), new(left + width, bottom), new(left + width, bottom + height), new(left, bottom + height)];
 
-    public static Sequence<MetrePoint> Circle(double x, double y, double radius) =>
-        Enumerable.Range(0, 48).Select(i => new MetrePoint(x, y).Towards(i * 7.5, radius)).ToSequence();
+    public static ValueList<PlanPoint> Circle(double x, double y, double radius) =>
+        Enumerable.Range(0, 48).Select(i => new PlanPoint(x, y).Along(i * 7.5, radius)).ToValueList();
 
     public static ScaleDrawing Hall()
     {

@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Xml.Linq;
 using ShowSafety.Brief.Drawing;
+using ShowSafety.Core.Measures;
 
 namespace ShowSafety.Brief.Tests.Drawing;
 
@@ -94,7 +95,7 @@ public sealed class SvgWriterTests
         var drawing = new ScaleDrawing(
             Injection,
             Injection,
-            [new(Injection, [new Label(new MetrePoint(1, 1), Injection)])],
+            [new(Injection, [new Label(new PlanPoint(1, 1), Injection)])],
             []
         );
 

@@ -39,7 +39,7 @@ public sealed class BlockSetterTests
             Paragraph filler = new(string.Join('\n', Enumerable.Repeat("filler", lines)));
 
             IReadOnlyList<LaidOutPage> pages = SampleDocument
-                .Of(filler, new Heading(1, "Heading"), new Paragraph("t1\nt2\nt3"))
+                .Of(filler, new SectionHeading(1, "Heading"), new Paragraph("t1\nt2\nt3"))
                 .LayOut();
 
             LaidOutPage page = pages.Single(p => Body(p).Contains("Heading"));
@@ -50,7 +50,7 @@ public sealed class BlockSetterTests
     [Fact]
     public void Set_Heading_CarriesItsOutlineEntryAndTag()
     {
-        Slice slice = Assert.Single(Slices(new Heading(2, "Levels")));
+        Slice slice = Assert.Single(Slices(new SectionHeading(2, "Levels")));
 
         Assert.Equal(new OutlineEntry(2, "Levels"), slice.Items.OfType<OutlineEntry>().Single());
         Assert.Equal(Tag.Heading2, slice.Items.OfType<OpenTag>().Single().Tag);
@@ -108,9 +108,7 @@ public sealed class BlockSetterTests
     [Fact]
     public void Set_SignatureLines_LeavesARuleForEveryFieldAndFillsNone()
     {
-        List<Slice> slices = Slices(
-            new SignatureLines(["Engineer", "Organiser"], ["Name", "Signature", "Date"])
-        );
+        List<Slice> slices = Slices(new SignatureLines(["Engineer", "Organiser"], ["Name", "Signature", "Date"]));
 
         Assert.Equal(2, slices.Count);
         Assert.All(

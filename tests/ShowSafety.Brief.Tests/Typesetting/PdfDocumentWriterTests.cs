@@ -210,7 +210,7 @@ public sealed class PdfDocumentWriterTests
         var drawing = new ScaleDrawing("S", "S", [new("a", [area])], []) { Extent = new MetreBox(0, 0, 30, 20) };
         PaperPicture picture = DrawingSheet.Compose(drawing, 170, 150);
 
-        using PdfDocument pdf = PdfDocument.Open(SampleDocument.Pdf(new Figure(picture, "S")));
+        using PdfDocument pdf = PdfDocument.Open(SampleDocument.Pdf(new Illustration(picture, "S")));
 
         Assert.Equal(200, picture.Frame.Scale.Denominator);
         Assert.Contains(

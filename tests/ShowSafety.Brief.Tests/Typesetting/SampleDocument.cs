@@ -1,6 +1,7 @@
 using ShowSafety.Brief.Drawing;
 using ShowSafety.Brief.Tests.Drawing;
 using ShowSafety.Brief.Typesetting;
+using ShowSafety.Core.Measures;
 
 namespace ShowSafety.Brief.Tests.Typesetting;
 
@@ -46,8 +47,8 @@ internal static class SampleDocument
             [new("Place", 1), new("What is there", 3), new("Level, dB(A)", 1, ColumnAlignment.Right)],
             Enumerable
                 .Range(1, count)
-                .Select(i => (Sequence<RichText>)[$"P{i}", $"Row number {i}, {Words(i % 23)}", $"{90 + (i % 10)}.5"])
-                .ToSequence(),
+                .Select(i => (ValueList<RichText>)[$"P{i}", $"Row number {i}, {Words(i % 23)}", $"{90 + (i % 10)}.5"])
+                .ToValueList(),
             "Nothing listed."
         );
 
@@ -70,20 +71,20 @@ internal static class SampleDocument
                 "What this brief is",
                 ["It is a planning aid, valid for one date, weather band, engine and plan version. " + Words(30)]
             ),
-            new Heading(1, "Levels and exposures"),
+            new SectionHeading(1, "Levels and exposures"),
             new Paragraph("é – ° ² ³ · × ≥ ≤ ± µ → L₀₁₂₃₉ " + Words(120)),
-            new Heading(2, "By person"),
+            new SectionHeading(2, "By person"),
             Rows(40),
-            new Heading(2, "To be found out"),
+            new SectionHeading(2, "To be found out"),
             new ListBlock(
                 ["Weigh the bench: " + Words(40), "Measure the background level.", "Ask the venue about the floor."],
                 ListMark.TickBox
             ),
             new ListBlock(["First " + Words(30), "Second"], ListMark.Number),
             new PageBreak(),
-            new Heading(1, "Site plan"),
-            new Figure(picture, picture.Description, "Figure 1. The site, zones by hatch and label."),
-            new Heading(1, "Signatures"),
+            new SectionHeading(1, "Site plan"),
+            new Illustration(picture, picture.Description, "Figure 1. The site, zones by hatch and label."),
+            new SectionHeading(1, "Signatures"),
             new KeepTogether([
                 new Paragraph("Signed by hand on the printed brief, never filled in by the program."),
                 new SignatureLines(
