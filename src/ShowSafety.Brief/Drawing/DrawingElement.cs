@@ -38,6 +38,7 @@ internal enum MarkerShape
     OpenSquare,
     Triangle,
     Cross,
+    Plus,
     Diamond,
 }
 

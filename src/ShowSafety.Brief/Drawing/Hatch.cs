@@ -45,9 +45,12 @@ internal static class Hatches
     public static readonly Hatch Upright = new("upright", [new(90, 2, 0.18)]);
     public static readonly Hatch Squared = new("squared", [new(0, 2.8, 0.16), new(90, 2.8, 0.16)]);
     public static readonly Hatch Shallow = new("shallow", [new(20, 3, 0.2)]);
+    public static readonly Hatch Steep = new("steep", [new(110, 3, 0.2)]);
+    public static readonly Hatch CrossedShallow = new("crossed-shallow", [new(20, 3.6, 0.2), new(160, 3.6, 0.2)]);
     public static readonly Hatch Dotted = new("dotted", [], new(2.4, 0.5));
     public static readonly Hatch DottedHeavy = new("dotted-heavy", [], new(2.8, 1.3));
     public static readonly Hatch DottedRising = new("dotted-rising", [new(60, 4, 0.2)], new(2.6, 0.5));
+    public static readonly Hatch DottedLevel = new("dotted-level", [new(0, 4, 0.2)], new(2.6, 0.5));
 
     public static readonly ValueList<Hatch> All =
     [
@@ -59,8 +62,11 @@ internal static class Hatches
         Upright,
         Squared,
         Shallow,
+        Steep,
+        CrossedShallow,
         Dotted,
         DottedHeavy,
         DottedRising,
+        DottedLevel,
     ];
 }

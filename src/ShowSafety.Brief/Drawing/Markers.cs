@@ -23,6 +23,12 @@ internal static class Markers
                 return [Closed(at, pen, 0, (0, -r), (r, r), (-r, r))];
             case MarkerShape.Diamond:
                 return [Closed(at, pen, 1, (0, -r * 1.2), (r * 1.2, 0), (0, r * 1.2), (-r * 1.2, 0))];
+            case MarkerShape.Plus:
+                return
+                [
+                    Open(Stroke.Medium, new(at.X - r, at.Y), new(at.X + r, at.Y)),
+                    Open(Stroke.Medium, new(at.X, at.Y - r), new(at.X, at.Y + r)),
+                ];
             default:
                 return
                 [

@@ -44,7 +44,11 @@ internal sealed record Table(
     ValueList<ValueList<RichText>> Rows,
     string WhenEmpty,
     bool FirstColumnIsHead = true
-) : Block;
+) : Block
+{
+    /// <summary>A table of names and values needs no head above it.</summary>
+    public bool HasHead { get; init; } = true;
+}
 
 /// <summary>A picture in its own size, with the text that stands for it where it can't be seen, and a caption.</summary>
 internal sealed record Illustration(PaperPicture Picture, string AltText, string? Caption = null) : Block;

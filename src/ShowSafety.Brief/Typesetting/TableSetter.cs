@@ -38,7 +38,7 @@ internal sealed class TableSetter
         }
 
         Slice head = HeadSlice(false) with { SpaceBefore = Gap, KeepWithNext = true };
-        Slice repeated = HeadSlice(true);
+        Slice? repeated = table.HasHead ? HeadSlice(true) : null;
         List<Slice> rows = [.. table.Rows.SelectMany(RowSlices)];
         for (int i = 0; i < rows.Count; i++)
         {
@@ -55,6 +55,11 @@ internal sealed class TableSetter
 
     private Slice HeadSlice(bool artifact)
     {
+        if (!table.HasHead)
+        {
+            return new Slice(0.5, [new RuleItem(left, 0, left + width, 0, 0.5)]);
+        }
+
         var cells = new List<IReadOnlyList<SetLine>>();
         for (int i = 0; i < widths.Length; i++)
         {

@@ -17,7 +17,7 @@ internal static class SampleDrawing
         DrawingElement[] zones =
         [
             .. Hatches.All.Select(
-                (hatch, i) => new Area([Box(1 + (i % 6 * 5), 14 - (i / 6 * 4), 4.5, 3.5)], Stroke.Thin, hatch)
+                (hatch, i) => new Area([Box(1 + (i % 6 * 5), 15 - (i / 6 * 3), 4.5, 2.5)], Stroke.Thin, hatch)
             ),
         ];
         return new ScaleDrawing(
@@ -53,7 +53,7 @@ internal static class SampleDrawing
                         .. Hatches.All.Select(
                             (hatch, i) =>
                                 (DrawingElement)
-                                    new Label(new(3 + (i % 6 * 5), 15.5 - (i / 6 * 4)), hatch.Name, 3, Centred: true)
+                                    new Label(new(3 + (i % 6 * 5), 16.2 - (i / 6 * 3)), hatch.Name, 3, Centred: true)
                         ),
                     ]
                 ),
