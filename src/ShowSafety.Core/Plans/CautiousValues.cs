@@ -1,4 +1,3 @@
-using System.Reflection;
 using ShowSafety.Core.Measures;
 
 namespace ShowSafety.Core.Plans;
@@ -18,13 +17,9 @@ public static class CautiousValues
 
     /// <summary>The cautious value of a member, in its unit.</summary>
     /// <exception cref="InvalidOperationException">The catalogue has no cautious value for the member.</exception>
-    public static double Of<T>(string member)
-    {
-        double cautious = typeof(T).GetProperty(member)?.GetCustomAttribute<FieldAttribute>()?.Cautious ?? double.NaN;
-        return double.IsFinite(cautious)
-            ? cautious
-            : throw new InvalidOperationException(
-                $"{typeof(T).Name}.{member} has no cautious value: without it the answer is 'cannot tell'."
-            );
-    }
+    public static double Of<T>(string member) =>
+        FieldCatalogue.For(typeof(T)).Find(FieldCatalogue.CamelCase(member))?.Cautious
+        ?? throw new InvalidOperationException(
+            $"{typeof(T).Name}.{member} has no cautious value: without it the answer is 'cannot tell'."
+        );
 }

@@ -1,0 +1,49 @@
+using ShowSafety.Core.Measures;
+
+namespace ShowSafety.Core.Plans;
+
+/// <summary>Tells invented plans from real ones, and turns one into the start of the other.</summary>
+public static class PlanExamples
+{
+    /// <summary>Whether anything in the plan is invented: every output of such a plan says EXAMPLE.</summary>
+    public static bool IsExample(Plan plan) => PlanWalk.Over(plan).Any(member => member.Value is Pedigree.Example);
+
+    /// <summary>
+    /// A plan of one's own, started from another: the drawing stays, everything somebody measured, proved, permitted or
+    /// answered for goes. What stays of a template keeps its pedigree, so it goes on saying EXAMPLE until replaced.
+    /// </summary>
+    public static Plan StartFrom(Plan plan) =>
+        plan with
+        {
+            Event = null,
+            Prepared = null,
+            Decisions = null,
+            Readings = [],
+            Engines = plan.Engines.Select(WithoutSheet).ToValueList(),
+            Protectors = plan.Protectors.Select(WithoutRatings).ToValueList(),
+            DebrisScreens = plan.DebrisScreens.Select(s => s with { Evidence = null }).ToValueList(),
+            Gate = WithoutEvidence(plan.Gate),
+        };
+
+    private static Engine WithoutSheet(Engine engine) =>
+        engine with
+        {
+            Sheet = null,
+            Bench = engine.Bench is { } bench ? bench with { AnchoringRatedNewtons = null } : null,
+        };
+
+    private static HearingProtector WithoutRatings(HearingProtector protector) =>
+        protector with
+        {
+            SnrDb = null,
+            HighDb = null,
+            MediumDb = null,
+            LowDb = null,
+        };
+
+    // Where the people with a finger on the stop stand is part of the drawing; that it works is evidence.
+    private static GateRecord? WithoutEvidence(GateRecord? gate) =>
+        gate?.Stopping is { } stopping
+            ? new() { Stopping = stopping with { FuelCutSeconds = null, Independent = null } }
+            : null;
+}
