@@ -1,8 +1,7 @@
+using System.Globalization;
 using ShowSafety.Brief.Typesetting;
 using ShowSafety.Core;
-using ShowSafety.Core.Measures;
 using ShowSafety.Core.Plans;
-using ShowSafety.Core.Wording;
 
 namespace ShowSafety.Brief.Documents;
 
@@ -43,7 +42,7 @@ internal static class PeopleSection
 
     private static string Count(int? number, string one, string many) =>
         number is { } n
-            ? ValueFormat.Number(n, Unit.One) + " " + (n == 1 ? one : many)
+            ? n.ToString(CultureInfo.InvariantCulture) + " " + (n == 1 ? one : many)
             : $"number of {many} not stated";
 
     private static Table Values(BriefInput input, PersonGroup group) =>

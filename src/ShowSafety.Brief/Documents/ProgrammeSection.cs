@@ -1,7 +1,7 @@
+using System.Globalization;
 using ShowSafety.Brief.Typesetting;
 using ShowSafety.Core.Measures;
 using ShowSafety.Core.Plans;
-using ShowSafety.Core.Wording;
 
 namespace ShowSafety.Brief.Documents;
 
@@ -31,6 +31,12 @@ internal static class ProgrammeSection
     private static string Step(BriefInput input, ThrottleStep step) =>
         $"{input.Words.Name(step.StateId)} for {Duration(step.Seconds)}";
 
-    private static string Duration(double seconds) =>
-        seconds >= 120 ? ValueFormat.Number(seconds / 60, Unit.Minute) : ValueFormat.Number(seconds, Unit.Second);
+    private static string Duration(double seconds)
+    {
+        var whole = TimeSpan.FromSeconds(Math.Round(seconds));
+        string rest = whole.Seconds > 0 ? string.Create(CultureInfo.InvariantCulture, $"{whole.Seconds} s") : "";
+        return whole < TimeSpan.FromMinutes(1)
+            ? rest
+            : string.Create(CultureInfo.InvariantCulture, $"{(int)whole.TotalMinutes} min {rest}").TrimEnd();
+    }
 }

@@ -42,13 +42,9 @@ internal static class SitePlanDrawing
         input.Marks.Count == 0 ? null : string.Join("  ·  ", input.Marks);
 
     /// <summary>The outline and every engine; people and ground beyond are pointed at from the edge.</summary>
-    private static MetreBox Extent(Plan plan)
-    {
-        MetreBox box =
-            MetreBox.Around(plan.Site.Outline.Concat(plan.Engines.Select(engine => engine.Place)))
-            ?? new MetreBox(0, 0, 10, 10);
-        return box.Grown(Math.Max(0.5, 0.02 * Math.Max(box.WidthMetres, box.HeightMetres)));
-    }
+    private static MetreBox Extent(Plan plan) =>
+        MetreBox.Around(plan.Site.Outline.Concat(plan.Engines.Select(engine => engine.Place)))
+        ?? new MetreBox(0, 0, 10, 10);
 }
 
 /// <summary>A layer of the site plan with its lines of the legend.</summary>

@@ -61,12 +61,10 @@ internal static class SitePlanZones
         );
         Geometry alone = shown.Difference(others);
         Point place = (alone.Area > 0.05 * shown.Area ? alone : shown).InteriorPoint;
-        return new(
-            SiteGeometry.PlanPoint(place.Coordinate),
-            Sections.Sentence(RowLabels.Of(row.Row)),
-            3,
-            Centred: true
-        );
+        // Where the edge lies beyond the drawing nothing else would show that all of it is inside.
+        string all = row.Area.Covers(extent) ? ": all of this drawing" : "";
+        string text = Sections.Sentence(RowLabels.Of(row.Row)) + all;
+        return new(SiteGeometry.PlanPoint(place.Coordinate), text, 3, Centred: true);
     }
 
     private static LegendEntry Legend(RowArea row)

@@ -3,7 +3,7 @@ namespace ShowSafety.Brief.Typesetting;
 /// <summary>Sets a table as one slice a row, with its head to repeat.</summary>
 internal sealed class TableSetter
 {
-    private const double PadX = 1.6;
+    private const double PadX = 1.8;
     private const double PadY = 1.1;
     private const double Gap = 2.6;
 

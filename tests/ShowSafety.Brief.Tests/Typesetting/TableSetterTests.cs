@@ -18,8 +18,8 @@ public sealed class TableSetterTests
 
         TextItem[] cells = Texts(new TableSetter(table, 20, 160).Set()[1]);
 
-        Assert.Equal(20 + 1.6, cells[0].X, 1e-9);
-        Assert.Equal(20 + 40 + 1.6, cells[1].X, 1e-9);
+        Assert.Equal(20 + 1.8, cells[0].X, 1e-9);
+        Assert.Equal(20 + 40 + 1.8, cells[1].X, 1e-9);
     }
 
     [Fact]
@@ -37,7 +37,7 @@ public sealed class TableSetterTests
 
         List<Slice> slices = new TableSetter(table, 20, 60).Set();
 
-        Assert.All(slices, slice => Assert.Equal(80 - 1.6, Texts(slice)[0].X + Texts(slice)[0].Width, 1e-6));
+        Assert.All(slices, slice => Assert.Equal(80 - 1.8, Texts(slice)[0].X + Texts(slice)[0].Width, 1e-6));
     }
 
     [Fact]
