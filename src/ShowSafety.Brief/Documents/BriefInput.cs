@@ -29,7 +29,7 @@ internal sealed record BriefInput
 
     public LayoutAssessment? Layout { get; init; }
 
-    public ValueList<AssumptionRow> Assumptions { get; init; } = [];
+    public ValueList<Assumption> Assumptions { get; init; } = [];
 
     public ValueList<FindOutRow> FindOut { get; init; } = [];
 
@@ -56,9 +56,6 @@ internal sealed record BriefInput
 
     public IEnumerable<Finding> Of(Severity severity) => Findings.Where(finding => finding.Severity == severity);
 }
-
-/// <summary>An input that was not measured, as the brief prints it.</summary>
-internal sealed record AssumptionRow(string Where, string What, string Value, string Origin);
 
 /// <summary>A fact to be found out, as the brief prints it.</summary>
 internal sealed record FindOutRow(string Where, string What, string How, string Cost);

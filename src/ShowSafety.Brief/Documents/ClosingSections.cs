@@ -2,6 +2,8 @@ using System.Globalization;
 using ShowSafety.Brief.Typesetting;
 using ShowSafety.Core.Citations;
 using ShowSafety.Core.Measures;
+using ShowSafety.Core.Plans;
+using ShowSafety.Core.Wording;
 
 namespace ShowSafety.Brief.Documents;
 
@@ -19,14 +21,30 @@ internal static class AssumptionsSection
                 new("Value", 1.6, ColumnAlignment.Right),
                 new("Where it comes from", 3),
             ],
-            input
-                .Assumptions.Select(row =>
-                    (ValueList<RichText>)[row.Where, Sections.Sentence(row.What), row.Value, row.Origin]
-                )
-                .ToValueList(),
+            input.Assumptions.Select(assumption => Row(input, assumption)).ToValueList(),
             "Every input was measured."
         );
     }
+
+    private static ValueList<RichText> Row(BriefInput input, Assumption assumption) =>
+        [
+            Where(input, assumption),
+            Sections.Sentence(assumption.Meaning),
+            assumption.Value is { } value ? ValueFormat.Number(value, assumption.Unit) : "",
+            string.IsNullOrWhiteSpace(assumption.Note)
+                ? BriefLabels.Of(assumption.Pedigree)
+                : $"{BriefLabels.Of(assumption.Pedigree)}: {assumption.Note}",
+        ];
+
+    private static string Where(BriefInput input, Assumption assumption) =>
+        assumption.ElementId is null
+            ? "the place"
+            : string.Join(
+                ", ",
+                new[] { assumption.ElementId, assumption.PartId }
+                    .Select(input.Words.Name)
+                    .Where(name => name is not null)
+            );
 }
 
 /// <summary>Sources with edition, clause, and how well we know them.</summary>

@@ -17,7 +17,7 @@ internal static class SitePlanEngines
 
     public static SitePlanPart Of(Plan plan, MetreBox extent)
     {
-        double arrow = Math.Max(1.5, 0.07 * Math.Max(extent.WidthMetres, extent.HeightMetres));
+        double arrow = Math.Max(1.5, 0.1 * Math.Max(extent.WidthMetres, extent.HeightMetres));
         ValueList<LegendEntry> legend =
         [
             new("Bench with engine", BenchPen, FillGrey: 1),
@@ -36,12 +36,15 @@ internal static class SitePlanEngines
         double length = engine.Bench?.LengthMetres?.Value ?? UnstatedLengthMetres;
         double width = engine.Bench?.WidthMetres?.Value ?? UnstatedWidthMetres;
         PlanPoint middle = engine.Place.Along(heading + 180, length / 2);
-        yield return new Area([Rings.Turned(middle, heading, length, width)], BenchPen, null, 1);
+        yield return new Area([Rings.Turned(middle, heading, length, width)], BenchPen, null, 1) { KeepClear = true };
         yield return new Polyline(
             [engine.Place.Along(heading + 180, length + 0.5), engine.Place.Along(heading, 0.5)],
             ShaftPen
         );
-        yield return new Polyline([engine.Place, engine.Place.Along(heading, arrowMetres)], ExhaustPen, true);
+        yield return new Polyline([engine.Place, engine.Place.Along(heading, arrowMetres)], ExhaustPen, true)
+        {
+            KeepClear = true,
+        };
         yield return new Label(middle, engine.Name ?? engine.Id, 0, true);
     }
 }

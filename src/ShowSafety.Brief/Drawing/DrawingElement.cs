@@ -7,6 +7,9 @@ internal abstract record DrawingElement
 {
     /// <summary>The points that decide how much of the site the drawing must show.</summary>
     public abstract IEnumerable<PlanPoint> Points { get; }
+
+    /// <summary>Labels stay off it: for what must be seen whole.</summary>
+    public bool KeepClear { get; init; }
 }
 
 /// <summary>

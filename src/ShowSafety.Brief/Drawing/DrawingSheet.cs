@@ -120,9 +120,35 @@ internal sealed class DrawingSheet
             yield return new PaperBox(at.X, at.Y, 0, 0).Grown(marker.SizeMillimetres / 2);
         }
 
+        foreach (PaperBox box in Elements<DrawingElement>().Where(e => e.KeepClear).SelectMany(e => ClearOf(e, frame)))
+        {
+            yield return box;
+        }
+
         if (BannerBox is { } banner)
         {
             yield return banner;
+        }
+    }
+
+    /// <summary>Boxes along the edges, close enough that no label slips between them.</summary>
+    private static IEnumerable<PaperBox> ClearOf(DrawingElement element, DrawingFrame frame)
+    {
+        const double Step = 1.5;
+        IEnumerable<PlanPoint> edge = element is Area area
+            ? area.Rings.SelectMany(ring => ring.Concat(ring.Take(1)))
+            : element.Points;
+        PaperPoint[] points = [.. edge.Where(MetreBox.IsFinite).Select(frame.ToPaper)];
+        for (int i = 0; i + 1 < points.Length; i++)
+        {
+            double dx = points[i + 1].X - points[i].X;
+            double dy = points[i + 1].Y - points[i].Y;
+            int steps = (int)Math.Clamp(Math.Ceiling(double.Hypot(dx, dy) / Step), 1, 400);
+            for (int step = 0; step <= steps; step++)
+            {
+                double share = (double)step / steps;
+                yield return new PaperBox(points[i].X + (share * dx), points[i].Y + (share * dy), 0, 0).Grown(Step / 2);
+            }
         }
     }
 

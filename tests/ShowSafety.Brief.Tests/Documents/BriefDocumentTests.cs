@@ -137,6 +137,22 @@ public sealed class BriefDocumentTests
     }
 
     [Fact]
+    public void Compose_Assumptions_NameElementValueUnitAndOrigin()
+    {
+        Table table = AssumptionsSection.Compose(SampleBrief.Input).OfType<Table>().Single();
+        string[] rows = [.. table.Rows.Select(row => string.Join('|', row.Select(cell => cell.Plain)))];
+
+        Assert.Contains("Bench north|Length along the shaft|1.40\u00A0m|EXAMPLE, invented", rows);
+        Assert.Contains(
+            rows,
+            row =>
+                row.StartsWith("the place|", StringComparison.Ordinal)
+                && row.EndsWith("|assumed on the cautious side", StringComparison.Ordinal)
+        );
+        Assert.Equal(SampleBrief.Input.Assumptions.Count, rows.Length);
+    }
+
+    [Fact]
     public void Compose_PlanningAndBestValues_ArePrintedWithUnits()
     {
         string text = string.Join(' ', Pages.Select(Text));

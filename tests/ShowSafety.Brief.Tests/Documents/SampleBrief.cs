@@ -185,10 +185,7 @@ internal static class SampleBrief
                 new("layout.line-length", null, Quantity.Plain(31.5, Unit.Metre)),
             ],
             Layout = Layout(),
-            Assumptions =
-            [
-                new("Bench north", "friction of the bench on its ground", "0.3", "assumed on the cautious side"),
-            ],
+            Assumptions = AssumptionList.Of(Plan),
             FindOut = [new("Bench north", "thrust", "with a scale or a spring balance", "a stop")],
             Duties = [new("Spectators", "Noise rules, clause 1", "86.0 dB(A)", "85 dB(A)", "protectors are worn")],
             RuleTitles = ["Noise rules"],

@@ -86,6 +86,36 @@ public sealed class DrawingSheetTests
     }
 
     [Fact]
+    public void Compose_ElementKeptClear_HasNoLabelOnIt()
+    {
+        var arrow = new Polyline([new(2, 5), new(8, 5)], Stroke.Medium, true) { KeepClear = true };
+        ValueList<DrawingElement> labels = Enumerable
+            .Range(0, 12)
+            .Select(i => (DrawingElement)new Label(new PlanPoint(2 + (i * 0.5), 5), $"Label {i}"))
+            .ToValueList();
+        var drawing = new ScaleDrawing("Arrow", "", [new("a", [arrow]), new("b", labels)], [])
+        {
+            Extent = new MetreBox(0, 0, 10, 10),
+        };
+
+        PaperPicture picture = DrawingSheet.Compose(drawing, 170, 200);
+
+        PaperPoint from = picture.Frame.ToPaper(new PlanPoint(2, 5));
+        PaperPoint to = picture.Frame.ToPaper(new PlanPoint(8, 5));
+        PaperText[] texts = [.. picture.Layers.Single(l => l.Name == "labels").Items.OfType<PaperText>()];
+        Assert.Equal(12, texts.Length);
+        Assert.All(
+            texts,
+            text =>
+            {
+                double height = text.Style.CapitalMillimetres;
+                var box = new PaperBox(text.Start.X, text.Start.Y - height, text.WidthMillimetres, height);
+                Assert.False(box.IsCrossedBy(from, to), text.Text);
+            }
+        );
+    }
+
+    [Fact]
     public void Compose_Banner_IsOnTheDrawing()
     {
         Assert.Contains("NOT TO RUN", Texts(DrawingSheet.Compose(SampleDrawing.Hall(), 170, 200)));
