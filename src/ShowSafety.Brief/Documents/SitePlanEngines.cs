@@ -14,6 +14,7 @@ internal static class SitePlanEngines
     private static readonly Stroke BenchPen = new(0.5);
     private static readonly Stroke ShaftPen = new(0.25, LineStyle.DashDotted);
     private static readonly Stroke ExhaustPen = new(0.8);
+    private static readonly Stroke ExhaustBed = new(3.4, LineStyle.Solid, 1);
 
     public static SitePlanPart Of(Plan plan, MetreBox extent)
     {
@@ -41,6 +42,8 @@ internal static class SitePlanEngines
             [engine.Place.Along(heading + 180, length + 0.5), engine.Place.Along(heading, 0.5)],
             ShaftPen
         );
+        // White under the arrow, so that it stays to be seen on hatches and edges.
+        yield return new Polyline([engine.Place, engine.Place.Along(heading, arrowMetres)], ExhaustBed);
         yield return new Polyline([engine.Place, engine.Place.Along(heading, arrowMetres)], ExhaustPen, true)
         {
             KeepClear = true,

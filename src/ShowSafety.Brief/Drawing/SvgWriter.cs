@@ -13,6 +13,10 @@ namespace ShowSafety.Brief.Drawing;
 internal sealed class SvgWriter
 {
     private const string Namespace = "http://www.w3.org/2000/svg";
+
+    // Lines along the edge of the picture have half their width outside it.
+    private const double Edge = 2;
+
     private const string FontFamily = "'Source Sans 3', 'Source Sans Pro', Arial, sans-serif";
 
     private readonly PaperPicture picture;
@@ -44,9 +48,11 @@ internal sealed class SvgWriter
     private void WriteAll()
     {
         xml.WriteStartElement("svg", Namespace);
-        Attribute("width", Number(picture.WidthMillimetres) + "mm");
-        Attribute("height", Number(picture.HeightMillimetres) + "mm");
-        Attribute("viewBox", $"0 0 {Number(picture.WidthMillimetres)} {Number(picture.HeightMillimetres)}");
+        string width = Number(picture.WidthMillimetres + (2 * Edge));
+        string height = Number(picture.HeightMillimetres + (2 * Edge));
+        Attribute("width", width + "mm");
+        Attribute("height", height + "mm");
+        Attribute("viewBox", $"{Number(-Edge)} {Number(-Edge)} {width} {height}");
         Attribute("role", "img");
         Attribute("aria-labelledby", "drawing-title drawing-desc");
         WriteText("title", "drawing-title", picture.Title);

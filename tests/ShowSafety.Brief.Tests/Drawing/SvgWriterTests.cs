@@ -17,8 +17,8 @@ public sealed class SvgWriterTests
         Assert.Equal(Svg + "svg", root.Name);
         Assert.Equal("Hall", root.Element(Svg + "title")!.Value);
         Assert.StartsWith("A hall of 32 m by 20 m", root.Element(Svg + "desc")!.Value, StringComparison.Ordinal);
-        Assert.Equal("170mm", root.Attribute("width")!.Value);
-        Assert.StartsWith("0 0 170 ", root.Attribute("viewBox")!.Value, StringComparison.Ordinal);
+        Assert.Equal("174mm", root.Attribute("width")!.Value);
+        Assert.StartsWith("-2 -2 174 ", root.Attribute("viewBox")!.Value, StringComparison.Ordinal);
     }
 
     [Fact]
