@@ -95,6 +95,16 @@ public sealed record Bench
         FindOut = FindOut.Scale
     )]
     public Stated? AnchoringRatedNewtons { get; init; }
+
+    /// <summary>Moment against tipping the anchoring was tested or rated to.</summary>
+    [Field(
+        "moment against tipping the anchoring was tested or rated to",
+        Unit = Unit.NewtonMetre,
+        Min = 0,
+        Max = 100000,
+        FindOut = FindOut.Scale
+    )]
+    public Stated? AnchoringRatedNewtonMetres { get; init; }
 }
 
 /// <summary>How a bench is held.</summary>

@@ -30,6 +30,16 @@ public sealed record SupplyList
         FindOut = FindOut.Tape
     )]
     public Stated? SpillLitres { get; init; }
+
+    /// <summary>Area of the tray under engine and tank that holds the whole spill.</summary>
+    [Field(
+        "area of the tray under engine and tank that holds the whole spill; absent: the fuel spreads",
+        Unit = Unit.SquareMetre,
+        Min = 0.01,
+        Max = 100,
+        FindOut = FindOut.Tape
+    )]
+    public Stated? SpillTraySquareMetres { get; init; }
 }
 
 /// <summary>A container of fuel.</summary>

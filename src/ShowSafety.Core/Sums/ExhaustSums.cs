@@ -6,5 +6,6 @@ namespace ShowSafety.Core.Sums;
 public static class ExhaustSums
 {
     /// <summary>All of them, in the order they are listed.</summary>
-    public static ValueList<WorkedSum> All { get; } = [];
+    public static ValueList<WorkedSum> All { get; } =
+    [.. ExhaustJetSums.All, .. ExhaustWallSums.All, .. ExhaustHeatSums.All, .. ExhaustEngineSums.All];
 }

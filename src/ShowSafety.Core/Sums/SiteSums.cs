@@ -6,5 +6,5 @@ namespace ShowSafety.Core.Sums;
 public static class SiteSums
 {
     /// <summary>All of them, in the order they are listed.</summary>
-    public static ValueList<WorkedSum> All { get; } = [];
+    public static ValueList<WorkedSum> All { get; } = [.. GateSums.All, .. SuppliesSums.All, .. CrowdSums.All];
 }

@@ -6,8 +6,10 @@ namespace ShowSafety.Core.Wording;
 internal static class SitePhrases
 {
     /// <summary>Sentences of findings.</summary>
-    public static ValueList<FindingPhrase> Findings { get; } = [];
+    public static ValueList<FindingPhrase> Findings { get; } =
+    [.. PermissionPhrases.Findings, .. GatePhrases.Findings, .. SuppliesPhrases.Findings, .. CrowdPhrases.Findings];
 
     /// <summary>Labels of figures.</summary>
-    public static ValueList<FigurePhrase> Figures { get; } = [];
+    public static ValueList<FigurePhrase> Figures { get; } =
+    [.. GatePhrases.Figures, .. SuppliesPhrases.Figures, .. CrowdPhrases.Figures];
 }

@@ -12,15 +12,27 @@ internal sealed class PlanBreaker
 {
     private const string Mark = "@@here@@";
 
-    private readonly JsonObject _plan = RandomPlan.Complete(3);
+    private readonly JsonObject _plan;
 
     private readonly List<BrokenPlan> _broken = [];
 
-    /// <summary>Every way for every member.</summary>
+    private PlanBreaker(JsonObject plan) => _plan = plan;
+
+    /// <summary>Every way for every member, the members of the plan one after the other beside the required ones.</summary>
     public static IReadOnlyList<BrokenPlan> All()
     {
-        PlanBreaker breaker = new();
-        breaker.BreakRecord(FieldCatalogue.Plan, breaker._plan, "");
+        PlanBreaker root = new((JsonObject)JsonNode.Parse(PlanJson.Smallest)!);
+        root.Sibling(FieldCatalogue.Plan, root._plan, "/zzzzzzzz", "zzzzzzzz", "unknown-member");
+        return [.. root._broken, .. FieldCatalogue.Plan.Fields.SelectMany(Under)];
+    }
+
+    // Only the member to be broken stands beside the required ones: a small file says as much and is read sooner.
+    private static List<BrokenPlan> Under(FieldDescription field)
+    {
+        JsonObject plan = (JsonObject)JsonNode.Parse(PlanJson.Smallest)!;
+        plan[field.Name] = RandomPlan.Complete(3)[field.Name]!.DeepClone();
+        PlanBreaker breaker = new(plan);
+        breaker.BreakField(FieldCatalogue.Plan, field, plan, "");
         return breaker._broken;
     }
 
@@ -29,16 +41,21 @@ internal sealed class PlanBreaker
         Sibling(record, at, pointer + "/zzzzzzzz", "zzzzzzzz", "unknown-member");
         foreach (FieldDescription field in record.Fields)
         {
-            string here = $"{pointer}/{field.Name}";
-            Sibling(record, at, here, field.Name, "duplicate-member");
-            Removed(field, at, here);
-            BreakMember(field, at, here);
-            if (field.Record is { } inner)
-            {
-                JsonNode value = at[field.Name]!;
-                JsonObject first = (JsonObject)(field.IsList ? value[0]! : value);
-                BreakRecord(inner, first, field.IsList ? here + "/0" : here);
-            }
+            BreakField(record, field, at, pointer);
+        }
+    }
+
+    private void BreakField(RecordDescription record, FieldDescription field, JsonObject at, string pointer)
+    {
+        string here = $"{pointer}/{field.Name}";
+        Sibling(record, at, here, field.Name, "duplicate-member");
+        Removed(field, at, here);
+        BreakMember(field, at, here);
+        if (field.Record is { } inner)
+        {
+            JsonNode value = at[field.Name]!;
+            JsonObject first = (JsonObject)(field.IsList ? value[0]! : value);
+            BreakRecord(inner, first, field.IsList ? here + "/0" : here);
         }
     }
 

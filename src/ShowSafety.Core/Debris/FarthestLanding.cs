@@ -1,0 +1,36 @@
+namespace ShowSafety.Core.Debris;
+
+/// <summary>The launch angle that carries a piece farthest, by search.</summary>
+public static class FarthestLanding
+{
+    private const int CoarseAngles = 15;
+    private const int Refinements = 12;
+    private static readonly double Golden = (Math.Sqrt(5) - 1) / 2;
+
+    /// <summary>The farthest landing over all launch angles from level to straight up.</summary>
+    /// <param name="flight">The flight.</param>
+    /// <returns>The launch angle in degrees and the landing.</returns>
+    public static (double ElevationDegrees, Landing Landing) Of(Trajectory flight) => Of(flight, Refinements);
+
+    /// <summary>The same, with the number of golden-section steps as a parameter.</summary>
+    /// <param name="flight">The flight.</param>
+    /// <param name="refinements">Golden-section steps after the coarse search, 0 or more.</param>
+    public static (double ElevationDegrees, Landing Landing) Of(Trajectory flight, int refinements)
+    {
+        double step = 90.0 / CoarseAngles;
+        double coarse = Enumerable.Range(0, CoarseAngles + 1).Select(i => i * step).MaxBy(Range);
+        double low = Math.Max(0, coarse - step);
+        double high = Math.Min(90, coarse + step);
+        for (int i = 0; i < refinements; i++)
+        {
+            double left = high - (Golden * (high - low));
+            double right = low + (Golden * (high - low));
+            (low, high) = Range(left) > Range(right) ? (low, right) : (left, high);
+        }
+
+        double best = Range((low + high) / 2) > Range(coarse) ? (low + high) / 2 : coarse;
+        return (best, flight.Land(best));
+
+        double Range(double elevation) => flight.Land(elevation).DistanceMetres;
+    }
+}

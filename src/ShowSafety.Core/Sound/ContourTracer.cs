@@ -1,0 +1,151 @@
+using NetTopologySuite.Geometries;
+using NetTopologySuite.Simplify;
+using ShowSafety.Core.Measures;
+
+namespace ShowSafety.Core.Sound;
+
+/// <summary>
+/// Finds the area where a value that falls away from the engines is at or above a threshold. A window is widened until
+/// its edge is below; a coarse grid is sampled; cells that the boundary may cross, their neighbours and those about an
+/// engine are sampled four times finer; the boundary is traced between samples by bisection, holes are filled, and the
+/// whole is widened by more than half a fine cell, so that what pokes out between samples lies inside.
+/// </summary>
+internal sealed class ContourTracer
+{
+    private const int CoarseCells = 56;
+    private const int FinePerCoarse = 4;
+    private const int FineCells = CoarseCells * FinePerCoarse;
+    private const int EdgeSamples = 180;
+    private const double FirstPadMetres = 4;
+    private const double LargestPadMetres = 20_000;
+
+    // Shares of a fine cell: corners may be cut by the first, the second makes good for it and for what lies between.
+    private const double SimplifiedBy = 0.1;
+    private const double WidenedBy = 0.7;
+
+    private readonly PlanPoint[] _seeds;
+
+    public ContourTracer(PlanPoint[] engines, ValueList<PlanPoint> outline)
+    {
+        PlanPoint[] finite = [.. engines.Where(IsFinite)];
+        PlanPoint[] around = finite.Length > 0 ? finite : [.. outline.Where(IsFinite)];
+        _seeds = around.Length > 0 ? around : [default];
+    }
+
+    /// <summary>The area; valid, possibly empty.</summary>
+    public Geometry AreaAtOrAbove(Func<PlanPoint, double> valueAt, double threshold)
+    {
+        bool In(PlanPoint place) => valueAt(place) >= threshold;
+        (PlanPoint corner, double size) = Window(In);
+        if (size > LargestPadMetres)
+        {
+            return Square(corner, size);
+        }
+
+        BoolGrid inside = Sample(In, corner, size);
+        double cell = size / FineCells;
+        Geometry traced = new LoopTracer(inside, corner, cell, In).Union();
+        return traced.IsEmpty
+            ? SiteGeometry.Empty
+            : SiteGeometry.Widened(DouglasPeuckerSimplifier.Simplify(traced, SimplifiedBy * cell), WidenedBy * cell);
+    }
+
+    private (PlanPoint Corner, double Size) Window(Func<PlanPoint, bool> isIn)
+    {
+        double left = _seeds.Min(p => p.XMetres);
+        double low = _seeds.Min(p => p.YMetres);
+        double span = Math.Max(_seeds.Max(p => p.XMetres) - left, _seeds.Max(p => p.YMetres) - low);
+        double pad = FirstPadMetres;
+        while (true)
+        {
+            var corner = new PlanPoint(left - pad, low - pad);
+            double size = span + (2 * pad);
+            if (pad > LargestPadMetres || !EdgePoints(corner, size).Any(isIn))
+            {
+                // A ring of coarse cells more, so that the outermost samples are surely below.
+                double margin = size / CoarseCells;
+                return (new(corner.XMetres - margin, corner.YMetres - margin), size + (2 * margin));
+            }
+
+            pad *= 1.5;
+        }
+    }
+
+    private static IEnumerable<PlanPoint> EdgePoints(PlanPoint corner, double size)
+    {
+        for (int i = 0; i <= EdgeSamples / 4; i++)
+        {
+            double along = size * i * 4 / EdgeSamples;
+            yield return new(corner.XMetres + along, corner.YMetres);
+            yield return new(corner.XMetres + along, corner.YMetres + size);
+            yield return new(corner.XMetres, corner.YMetres + along);
+            yield return new(corner.XMetres + size, corner.YMetres + along);
+        }
+    }
+
+    // Nodes of the fine grid; the outermost ring stays out, so that every boundary closes.
+    private BoolGrid Sample(Func<PlanPoint, bool> isIn, PlanPoint corner, double size)
+    {
+        double cell = size / FineCells;
+        PlanPoint Node(double i, double j) => new(corner.XMetres + (i * cell), corner.YMetres + (j * cell));
+        var coarse = new BoolGrid(CoarseCells + 1);
+        for (int i = 0; i <= CoarseCells; i++)
+        {
+            for (int j = 0; j <= CoarseCells; j++)
+            {
+                coarse[i, j] = isIn(Node(i * FinePerCoarse, j * FinePerCoarse));
+            }
+        }
+
+        var fine = new BoolGrid(FineCells + 1);
+        bool Centre(int i, int j) => isIn(Node((i + 0.5) * FinePerCoarse, (j + 0.5) * FinePerCoarse));
+        BoolGrid refine = Mixed(coarse, Centre, corner, size).Dilated();
+        for (int i = 1; i < FineCells; i++)
+        {
+            for (int j = 1; j < FineCells; j++)
+            {
+                int ci = Math.Min(i / FinePerCoarse, CoarseCells - 1);
+                int cj = Math.Min(j / FinePerCoarse, CoarseCells - 1);
+                fine[i, j] = refine[ci, cj] ? isIn(Node(i, j)) : coarse[ci, cj];
+            }
+        }
+
+        return fine;
+    }
+
+    private BoolGrid Mixed(BoolGrid coarse, Func<int, int, bool> centre, PlanPoint corner, double size)
+    {
+        var mixed = new BoolGrid(CoarseCells);
+        for (int i = 0; i < CoarseCells; i++)
+        {
+            for (int j = 0; j < CoarseCells; j++)
+            {
+                bool first = coarse[i, j];
+                mixed[i, j] =
+                    coarse[i + 1, j] != first
+                    || coarse[i, j + 1] != first
+                    || coarse[i + 1, j + 1] != first
+                    || centre(i, j) != first;
+            }
+        }
+
+        foreach (PlanPoint seed in _seeds)
+        {
+            int i = (int)((seed.XMetres - corner.XMetres) / size * CoarseCells);
+            int j = (int)((seed.YMetres - corner.YMetres) / size * CoarseCells);
+            mixed[Math.Clamp(i, 0, CoarseCells - 1), Math.Clamp(j, 0, CoarseCells - 1)] = true;
+        }
+
+        return mixed;
+    }
+
+    private static Polygon Square(PlanPoint corner, double size) =>
+        SiteGeometry.Polygon([
+            corner,
+            new(corner.XMetres + size, corner.YMetres),
+            new(corner.XMetres + size, corner.YMetres + size),
+            new(corner.XMetres, corner.YMetres + size),
+        ]);
+
+    private static bool IsFinite(PlanPoint place) => double.IsFinite(place.XMetres) && double.IsFinite(place.YMetres);
+}

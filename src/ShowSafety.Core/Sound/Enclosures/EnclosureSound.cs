@@ -1,0 +1,30 @@
+using ShowSafety.Core.Measures;
+
+namespace ShowSafety.Core.Sound.Enclosures;
+
+/// <summary>
+/// A hall or tent as the sound field sees it. Inside: the diffuse field of engines inside. Outside: no wall or fabric
+/// takes anything off the direct sound; what leaves from the diffuse field is added as if all of it came from the
+/// nearest point of the edge, spreading over a quarter of a sphere, and never more than the field inside.
+/// </summary>
+/// <param name="Id">Id of the enclosure.</param>
+/// <param name="Footprint">Its footprint.</param>
+/// <param name="Room">Its diffuse field.</param>
+public sealed record EnclosureSound(string Id, Footprint Footprint, DiffuseRoom Room)
+{
+    /// <summary>Ids of the sources of the absorption coefficients used.</summary>
+    public ValueList<string> MaterialCitations { get; init; } = [];
+
+    /// <summary>Adds the diffuse part at a place, from an engine inside of whole power levels as energies.</summary>
+    public void AddTo(Span<double> energies, PlanPoint place, ReadOnlySpan<double> power)
+    {
+        bool inside = Footprint.Contains(place);
+        double edge = inside ? 0 : Footprint.EdgeDistanceMetres(place);
+        for (int band = 0; band < energies.Length; band++)
+        {
+            double field = Room.FieldFactor[band];
+            double outside = inside ? field : Math.Min(field, Room.EscapeFactor[band] / (Math.PI * edge * edge));
+            energies[band] += power[band] * outside;
+        }
+    }
+}

@@ -1,0 +1,63 @@
+using ShowSafety.Core.Measures;
+
+namespace ShowSafety.Core.Sound.Outdoors;
+
+/// <summary>
+/// Ground attenuation A_gr of ISO 9613-2:1996, general method (clause 7.3.1, Table 3), for one ground factor G along
+/// the whole path: 0 hard, 1 porous. Flat or evenly sloping ground; downwind or mild inversion.
+/// </summary>
+public static class GroundEffect
+{
+    /// <summary>A_gr in dB of an octave band: A_s + A_r + A_m; negative where the ground adds sound.</summary>
+    /// <param name="band">Octave band, 0 (63 Hz) to 7 (8 kHz).</param>
+    /// <param name="groundFactor">G, 0 to 1.</param>
+    /// <param name="horizontalMetres">Distance along the ground, 0 or more.</param>
+    /// <param name="sourceHeightMetres">Height of the source, 0 or more.</param>
+    /// <param name="receiverHeightMetres">Height of the receiver, 0 or more.</param>
+    public static double AttenuationDb(
+        int band,
+        double groundFactor,
+        double horizontalMetres,
+        double sourceHeightMetres,
+        double receiverHeightMetres
+    )
+    {
+        double middle = -3 * MiddleShare(horizontalMetres, sourceHeightMetres, receiverHeightMetres);
+        return EndRegionDb(band, groundFactor, horizontalMetres, sourceHeightMetres)
+            + EndRegionDb(band, groundFactor, horizontalMetres, receiverHeightMetres)
+            + (band == 0 ? middle : middle * (1 - groundFactor));
+    }
+
+    /// <summary>A_gr of all octave bands in dB.</summary>
+    public static BandValues BandsDb(double groundFactor, double horizontalMetres, double source, double receiver) =>
+        BandValues.Build(band => AttenuationDb(band, groundFactor, horizontalMetres, source, receiver));
+
+    private static double MiddleShare(double horizontal, double source, double receiver)
+    {
+        double ends = 30 * (source + receiver);
+        return horizontal <= ends ? 0 : 1 - (ends / horizontal);
+    }
+
+    private static double EndRegionDb(int band, double groundFactor, double horizontal, double height)
+    {
+        double growth = 1 - Math.Exp(-horizontal / 50);
+        double square = height * height;
+        return band switch
+        {
+            0 => -1.5,
+            1 => -1.5 + (groundFactor * At125Hertz(horizontal, height, growth)),
+            2 => -1.5 + (groundFactor * (1.5 + (8.6 * Math.Exp(-0.09 * square) * growth))),
+            3 => -1.5 + (groundFactor * (1.5 + (14.0 * Math.Exp(-0.46 * square) * growth))),
+            4 => -1.5 + (groundFactor * (1.5 + (5.0 * Math.Exp(-0.9 * square) * growth))),
+            _ => -1.5 * (1 - groundFactor),
+        };
+    }
+
+    private static double At125Hertz(double horizontal, double height, double growth)
+    {
+        double fromFive = height - 5;
+        return 1.5
+            + (3.0 * Math.Exp(-0.12 * fromFive * fromFive) * growth)
+            + (5.7 * Math.Exp(-0.09 * height * height) * (1 - Math.Exp(-2.8e-6 * horizontal * horizontal)));
+    }
+}

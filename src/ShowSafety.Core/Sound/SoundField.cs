@@ -1,0 +1,238 @@
+using NetTopologySuite.Geometries;
+using ShowSafety.Core.Measures;
+using ShowSafety.Core.Plans;
+using ShowSafety.Core.Sound.Enclosures;
+using ShowSafety.Core.Sound.Outdoors;
+using ShowSafety.Core.Sound.Sources;
+
+namespace ShowSafety.Core.Sound;
+
+/// <summary>
+/// The sound field of a plan, built once and asked for points, grids and contours. Engines over open ground: direct
+/// sound and floor image over hard ground, with the air's absorption; soft ground and screens take nothing off. An
+/// engine inside the hall or tent adds the diffuse field. Immutable; the same plan gives the same field.
+/// </summary>
+public sealed class SoundField : ISoundLevels
+{
+    private readonly Dictionary<string, EngineSound> _engines;
+    private readonly Dictionary<string, Emitter[]> _emitters;
+    private readonly HashSet<string> _inside;
+    private readonly bool _enclosureUnknown;
+    private readonly double[] _airPerMetre;
+    private readonly ContourTracer _tracer;
+
+    private SoundField(Plan plan, AirState air, SoundFindings findings)
+    {
+        Air = air;
+        BandValues kilometre = AirAbsorption.BandsDecibelsPerKilometre(air);
+        BandValues perMetre = kilometre.Map(AirAbsorption.PowerCoefficientPerMetre);
+        _airPerMetre = [.. perMetre];
+        Enclosure = plan.Site.Enclosure is { } stated ? new EnclosureBuilder(stated, kilometre, findings).Build() : null;
+        _enclosureUnknown = plan.Site.Enclosure is not null && Enclosure is null;
+        Engines =
+        [
+            .. plan.Engines.DistinctBy(e => e.Id).Select(e => EngineSoundBuilder.Build(e, perMetre, findings)),
+        ];
+        _engines = Engines.ToDictionary(e => e.Id);
+        _emitters = Engines.ToDictionary(
+            e => e.Id,
+            e => Emitter.All(e.Place, e.ExhaustHeadingDegrees, plan.Site.Structures)
+        );
+        _inside = [.. Engines.Where(e => Enclosure?.Footprint.Contains(e.Place) == true).Select(e => e.Id)];
+        _tracer = new([.. Engines.Select(e => e.Place)], plan.Site.Outline);
+        SiteNotes.Say(plan, Enclosure, _inside, findings);
+        Findings = findings.All;
+    }
+
+    /// <summary>The air calculated with.</summary>
+    public AirState Air { get; }
+
+    /// <summary>The engines as sources, in the order of the plan.</summary>
+    public ValueList<EngineSound> Engines { get; }
+
+    /// <summary>The hall or tent, or null when there is none or its field can't be told.</summary>
+    public EnclosureSound? Enclosure { get; }
+
+    /// <summary>What was found while building.</summary>
+    public ValueList<Finding> Findings { get; }
+
+    /// <summary>Builds the field of a plan; never fails, whatever the plan lacks.</summary>
+    public static SoundField Build(Plan plan) => new(plan, AirOf(plan.Site.Air ?? new Air()), new SoundFindings());
+
+    /// <inheritdoc/>
+    public PointLevel? LevelAt(
+        PlanPoint place,
+        double earHeightMetres,
+        IReadOnlyDictionary<string, string> stateByEngine
+    ) =>
+        double.IsFinite(place.XMetres) && double.IsFinite(place.YMetres)
+            ? Scene(stateByEngine)?.LevelAt(place, earHeightMetres)
+            : null;
+
+    /// <inheritdoc/>
+    public Quantity? PeakDbCAt(
+        PlanPoint place,
+        double earHeightMetres,
+        IReadOnlyDictionary<string, string> stateByEngine
+    )
+    {
+        double energy = 0;
+        double uncertainty = 0;
+        foreach ((string engineId, string stateId) in stateByEngine)
+        {
+            if (
+                !_engines.TryGetValue(engineId, out EngineSound? engine)
+                || engine.State(stateId) is not { PeakSourceDbC: { } peak } state
+            )
+            {
+                return null;
+            }
+
+            double flat = engine.Place.DistanceMetres(place);
+            double ear = Math.Max(0, earHeightMetres);
+            energy += Decibels.ToEnergy(peak) * OutdoorPath.HardGroundFactor(flat, engine.HeightMetres, ear, 0);
+            uncertainty = Math.Max(uncertainty, LevelUncertainty.ExpandedDb([.. state.PeakUncertainty, Model(engineId)]));
+        }
+
+        double best = Decibels.FromEnergy(energy);
+        return double.IsFinite(best)
+            ? Quantity.CautiousHigh(best, best + uncertainty, Unit.DecibelC) with
+            {
+                Citations = ["iso-9613-2"],
+                Sum = "outdoor-level",
+            }
+            : null;
+    }
+
+    /// <inheritdoc/>
+    public Geometry AreaAtOrAbove(Func<PlanPoint, double> valueAt, double threshold) =>
+        _tracer.AreaAtOrAbove(valueAt, threshold);
+
+    /// <summary>
+    /// The area, circumscribed, where the planning level is at or above a level in dB(A), or null when it can't be told.
+    /// </summary>
+    /// <param name="planningDbA">The level.</param>
+    /// <param name="earHeightMetres">Height of the ear, 0 to 10 m.</param>
+    /// <param name="stateByEngine">Throttle state id by engine id.</param>
+    public Geometry? ContourAt(
+        double planningDbA,
+        double earHeightMetres,
+        IReadOnlyDictionary<string, string> stateByEngine
+    ) =>
+        Scene(stateByEngine) is { } scene
+            ? AreaAtOrAbove(p => scene.LevelDbA(p, earHeightMetres) + scene.ExpandedUncertaintyDb, planningDbA)
+            : null;
+
+    /// <summary>Levels on a grid, or null when they can't be told.</summary>
+    /// <param name="lowerLeft">Place of the first value.</param>
+    /// <param name="stepMetres">Distance between neighbours, above 0.</param>
+    /// <param name="columns">Values in a row, 1 or more.</param>
+    /// <param name="rows">Number of rows, 1 or more.</param>
+    /// <param name="earHeightMetres">Height of the ear, 0 to 10 m.</param>
+    /// <param name="stateByEngine">Throttle state id by engine id.</param>
+    /// <exception cref="ArgumentOutOfRangeException">No grid, or one over <see cref="Sound.LevelGrid.LargestCount"/>.</exception>
+    public LevelGrid? Grid(
+        PlanPoint lowerLeft,
+        double stepMetres,
+        int columns,
+        int rows,
+        double earHeightMetres,
+        IReadOnlyDictionary<string, string> stateByEngine
+    )
+    {
+        if (!(stepMetres > 0) || columns < 1 || rows < 1 || (long)columns * rows > LevelGrid.LargestCount)
+        {
+            throw new ArgumentOutOfRangeException(
+                nameof(columns),
+                $"A grid needs a step above 0 and 1 to {LevelGrid.LargestCount} values."
+            );
+        }
+
+        if (Scene(stateByEngine) is not { } scene)
+        {
+            return null;
+        }
+
+        var values = new double[columns * rows];
+        Parallel.For(
+            0,
+            rows,
+            row =>
+            {
+                for (int column = 0; column < columns; column++)
+                {
+                    var place = new PlanPoint(
+                        lowerLeft.XMetres + (column * stepMetres),
+                        lowerLeft.YMetres + (row * stepMetres)
+                    );
+                    values[(row * columns) + column] = scene.LevelDbA(place, earHeightMetres);
+                }
+            }
+        );
+        return new(lowerLeft, stepMetres, columns, rows, [.. values], scene.ExpandedUncertaintyDb);
+    }
+
+    /// <summary>Parts of the uncertainty of the level of a state of an engine: source, then model.</summary>
+    public ValueList<UncertaintyPart> UncertaintyOf(string engineId, StateSound state) =>
+        [.. state.Uncertainty, Model(engineId)];
+
+    /// <summary>
+    /// Level minus power level in dB over open hard ground for each octave band: direct sound, floor image, air.
+    /// </summary>
+    /// <param name="horizontalMetres">Distance along the ground, 0 or more.</param>
+    /// <param name="sourceHeightMetres">Height of the source, 0 or more.</param>
+    /// <param name="earHeightMetres">Height of the ear, 0 or more.</param>
+    public BandValues OpenPathDb(double horizontalMetres, double sourceHeightMetres, double earHeightMetres) =>
+        BandValues.Build(band =>
+            Decibels.FromEnergy(
+                OutdoorPath.HardGroundFactor(horizontalMetres, sourceHeightMetres, earHeightMetres, _airPerMetre[band])
+            )
+        );
+
+    private SoundScene? Scene(IReadOnlyDictionary<string, string> stateByEngine)
+    {
+        var running = new List<RunningEngine>();
+        foreach ((string engineId, string stateId) in stateByEngine.OrderBy(s => s.Key, StringComparer.Ordinal))
+        {
+            if (
+                _enclosureUnknown
+                || !_engines.TryGetValue(engineId, out EngineSound? engine)
+                || engine.State(stateId) is not { Power: { } power, SphereMeanDb: { } sphere } state
+            )
+            {
+                return null;
+            }
+
+            running.Add(
+                new(
+                    _emitters[engineId],
+                    engine.HeightMetres,
+                    power,
+                    _inside.Contains(engineId) ? [.. sphere.Map(Decibels.ToEnergy)] : null,
+                    LevelUncertainty.ExpandedDb(UncertaintyOf(engineId, state))
+                )
+            );
+        }
+
+        return new([.. running], Enclosure, _airPerMetre);
+    }
+
+    private UncertaintyPart Model(string engineId) =>
+        _inside.Contains(engineId) ? LevelUncertainty.Enclosed : LevelUncertainty.Outdoors;
+
+    // Outside the range of ISO 9613-1 the nearest end of the range is taken.
+    private static AirState AirOf(Air air) =>
+        new(
+            Within(air.TemperatureCelsius.Or<Air>(nameof(Plans.Air.TemperatureCelsius)).Value, -20, 50, 10),
+            Within(air.HumidityPercent.Or<Air>(nameof(Plans.Air.HumidityPercent)).Value, 10, 100, 70),
+            Within(
+                air.PressureKilopascals.Or<Air>(nameof(Plans.Air.PressureKilopascals)).Value,
+                60,
+                110,
+                AirState.StandardPressureKilopascals
+            )
+        );
+
+    private static double Within(double value, double least, double most, double otherwise) =>
+        double.IsFinite(value) ? Math.Clamp(value, least, most) : otherwise;
+}
