@@ -26,9 +26,7 @@ public static class EngineCycle
     /// <summary>Static temperature at the exit, K: T0 − V²/(2 cp_g). Not over 0 when the sheet is impossible.</summary>
     public static double StaticKelvin(double totalKelvin, double exitSpeedMetresPerSecond) =>
         totalKelvin
-        - (
-            exitSpeedMetresPerSecond * exitSpeedMetresPerSecond / (2 * JetConstants.GasHeatJoulesPerKilogramKelvin)
-        );
+        - (exitSpeedMetresPerSecond * exitSpeedMetresPerSecond / (2 * JetConstants.GasHeatJoulesPerKilogramKelvin));
 
     /// <summary>Mach number at the exit: V/√(γ R T).</summary>
     public static double MachNumber(double exitSpeedMetresPerSecond, double staticKelvin) =>
@@ -47,16 +45,11 @@ public static class EngineCycle
         / (1000 * pressureKilopascals * exitSpeedMetresPerSecond);
 
     /// <summary>Pressure ratio at which a nozzle chokes: ((γ + 1)/2)^(γ/(γ − 1)), for a nozzle without losses.</summary>
-    public static double ChokingRatio(double heatRatio) =>
-        Math.Pow((heatRatio + 1) / 2, heatRatio / (heatRatio - 1));
+    public static double ChokingRatio(double heatRatio) => Math.Pow((heatRatio + 1) / 2, heatRatio / (heatRatio - 1));
 
     /// <summary>The same for a nozzle of an efficiency: 1/[1 − (1/η)(γ − 1)/(γ + 1)]^(γ/(γ − 1)).</summary>
     public static double ChokingRatio(double heatRatio, double nozzleEfficiency) =>
-        1
-        / Math.Pow(
-            1 - ((heatRatio - 1) / (heatRatio + 1) / nozzleEfficiency),
-            heatRatio / (heatRatio - 1)
-        );
+        1 / Math.Pow(1 - ((heatRatio - 1) / (heatRatio + 1) / nozzleEfficiency), heatRatio / (heatRatio - 1));
 
     /// <summary>Temperature rise over a compressor, K: (T1/η)(PR^((γ − 1)/γ) − 1).</summary>
     public static double CompressorRiseKelvin(double inletKelvin, double pressureRatio, double efficiency) =>

@@ -51,7 +51,9 @@ internal sealed class EngineExhaust
 
     private EngineJet StrongestJet()
     {
-        StateJets? strongest = _states.Where(s => s.Source.ThrustNewtons is not null).MaxBy(s => s.Source.ThrustNewtons);
+        StateJets? strongest = _states
+            .Where(s => s.Source.ThrustNewtons is not null)
+            .MaxBy(s => s.Source.ThrustNewtons);
         bool known = _states.Length > 0 && !Missing.Thrust([.. _states.Select(s => s.Source)]).Any();
         if (strongest?.Source is not { ThrustNewtons: { } best } source)
         {
@@ -167,10 +169,7 @@ internal sealed class EngineExhaust
                     [
                         FindingArgument.Of("air", Quantity.Plain(_frame.Air.TemperatureCelsius, Unit.Celsius)),
                         FindingArgument.Of("limit", Quantity.Plain(kind.Limit, Unit.Celsius)),
-                        FindingArgument.Of(
-                            "rise",
-                            Quantity.Plain(ExhaustThresholds.SmallestRiseKelvin, Unit.Kelvin)
-                        ),
+                        FindingArgument.Of("rise", Quantity.Plain(ExhaustThresholds.SmallestRiseKelvin, Unit.Kelvin)),
                     ],
                     Citations = kind.Citations,
                 }
@@ -190,7 +189,10 @@ internal sealed class EngineExhaust
                     [
                         FindingArgument.Of(
                             "distance",
-                            Quantity.Plain(_frame.FloorContactMetres, Unit.Metre) with { Sum = "floor-contact" }
+                            Quantity.Plain(_frame.FloorContactMetres, Unit.Metre) with
+                            {
+                                Sum = "floor-contact",
+                            }
                         ),
                     ],
                     Citations = ["attached-jet", "pope-2000", "launder-rodi-1983"],

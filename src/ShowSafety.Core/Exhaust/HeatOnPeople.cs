@@ -53,6 +53,5 @@ public static class HeatOnPeople
         0.04733 * kilometresPerHour * kilometresPerHour;
 
     /// <summary>The same in the source's other units, lb/ft²: 0.00256 V², V in mile/h.</summary>
-    public static double BlastPressurePoundsPerSquareFoot(double milesPerHour) =>
-        0.00256 * milesPerHour * milesPerHour;
+    public static double BlastPressurePoundsPerSquareFoot(double milesPerHour) => 0.00256 * milesPerHour * milesPerHour;
 }

@@ -81,8 +81,7 @@ public sealed record JetSource
     /// </summary>
     public static double? ExhaustFlow(ThrottleState state) =>
         state.AirMassFlowKilogramsPerSecond is { } air
-            ? air.Value
-                + (state.FuelFlowKilogramsPerSecond?.Value ?? (ExhaustThresholds.UsualFuelAirHigh * air.Value))
+            ? air.Value + (state.FuelFlowKilogramsPerSecond?.Value ?? (ExhaustThresholds.UsualFuelAirHigh * air.Value))
             : null;
 
     private static (double? Watts, bool FromFuel) Heat(

@@ -15,10 +15,7 @@ internal sealed record NearEngine(ValueList<Zone> Zones, ValueList<Figure> Figur
     /// </summary>
     public static ValueList<Zone> StartFlame(Engine engine)
     {
-        double length = Math.Max(
-            engine.Sheet?.LengthMetres?.Value ?? 0,
-            engine.Bench?.LengthMetres?.Value / 2 ?? 0
-        );
+        double length = Math.Max(engine.Sheet?.LengthMetres?.Value ?? 0, engine.Bench?.LengthMetres?.Value / 2 ?? 0);
         Geometry spill = SiteGeometry.Widened(
             SiteGeometry.Line([
                 engine.Place,
@@ -55,10 +52,7 @@ internal sealed record NearEngine(ValueList<Zone> Zones, ValueList<Figure> Figur
         double area = Area(engine.Sheet?.IntakeDiameterMetres?.Value);
         double volume = (flow ?? 0) / air.Density;
         double best = Suction.OpeningReach(volume, ExhaustThresholds.ClothSpeedMetresPerSecond, area);
-        double planning = Math.Max(
-            best,
-            Suction.WallSinkReach(volume, ExhaustThresholds.ClothSpeedMetresPerSecond)
-        );
+        double planning = Math.Max(best, Suction.WallSinkReach(volume, ExhaustThresholds.ClothSpeedMetresPerSecond));
         Quantity suction = Quantity.CautiousHigh(best, planning, Unit.Metre) with
         {
             Citations = ["dallavalle", "choice-cloth-speed"],

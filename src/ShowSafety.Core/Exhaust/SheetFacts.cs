@@ -79,7 +79,9 @@ public sealed class SheetFacts
     {
         bool[] relations =
         [
-            Temperature is { } exit && Released is { } released && SheetCheck.EnergyAgrees(CarriedBy(flow, exit), released),
+            Temperature is { } exit
+                && Released is { } released
+                && SheetCheck.EnergyAgrees(CarriedBy(flow, exit), released),
             FuelFlow is { } fuel
                 && fuel / flow is >= ExhaustThresholds.UsualFuelAirLow and <= ExhaustThresholds.UsualFuelAirHigh,
             FuelFlow is { } burnt && IsUsual(EngineCycle.SpecificConsumption(burnt, thrust)),

@@ -26,7 +26,5 @@ public static class ThrustLaw
 
     /// <summary>Density of air, kg/m³: p/(R T).</summary>
     public static double AirDensity(double temperatureCelsius, double pressureKilopascals) =>
-        1000
-        * pressureKilopascals
-        / (JetConstants.GasConstant * (temperatureCelsius + JetConstants.ZeroCelsiusKelvin));
+        1000 * pressureKilopascals / (JetConstants.GasConstant * (temperatureCelsius + JetConstants.ZeroCelsiusKelvin));
 }

@@ -71,11 +71,7 @@ public static class TurbojetCycle
         double intakeKelvin = input.AirKelvin + ram;
         double intakePressure =
             input.AirKilopascals * Math.Pow(1 + (input.IntakeEfficiency * ram / input.AirKelvin), 3.5);
-        double rise = EngineCycle.CompressorRiseKelvin(
-            intakeKelvin,
-            input.PressureRatio,
-            input.CompressorEfficiency
-        );
+        double rise = EngineCycle.CompressorRiseKelvin(intakeKelvin, input.PressureRatio, input.CompressorEfficiency);
         double drop = JetConstants.AirHeatJoulesPerKilogramKelvin * rise / (input.GasHeat * input.MechanicalEfficiency);
         double expanded = 1 - (drop / input.TurbineEfficiency / input.TurbineInletKelvin);
         double exponent = input.GasHeatRatio / (input.GasHeatRatio - 1);
@@ -83,7 +79,10 @@ public static class TurbojetCycle
         double ratio = expanded > 0 ? before * Math.Pow(expanded, exponent) / input.AirKilopascals : 0;
         return ratio > 1
             ? Expand(input, intakeKelvin + rise, input.TurbineInletKelvin - drop, ratio)
-            : throw new ArgumentException("The turbine cannot drive the compressor at this temperature.", nameof(input));
+            : throw new ArgumentException(
+                "The turbine cannot drive the compressor at this temperature.",
+                nameof(input)
+            );
     }
 
     private static TurbojetOutput Expand(TurbojetInput input, double outletKelvin, double exhaustKelvin, double ratio)

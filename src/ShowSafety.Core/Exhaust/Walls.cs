@@ -40,10 +40,7 @@ internal static class Walls
 {
     /// <summary>All pieces: structures, then the sides of the enclosure that are not wholly open.</summary>
     public static ValueList<WallPiece> Of(Site site) =>
-        [
-            .. site.Structures.SelectMany(OfStructure),
-            .. site.Enclosure is { } enclosure ? OfEnclosure(enclosure) : [],
-        ];
+        [.. site.Structures.SelectMany(OfStructure), .. site.Enclosure is { } enclosure ? OfEnclosure(enclosure) : []];
 
     private static IEnumerable<WallPiece> OfStructure(Structure structure)
     {

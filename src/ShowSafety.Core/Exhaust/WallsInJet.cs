@@ -165,7 +165,10 @@ internal sealed class WallsInJet
             Row = ZoneRow.JetHeatMaterials,
             CannotTell = hit.PlanningRise is null,
             Field = hit.PlanningRise is null ? "ThrottleState.ExhaustTotalTemperatureCelsius" : null,
-            Citations = hit.Kind == WallKind.Fabric ? ["tent-membrane", "adiabatic-wall"] : ["babrauskas-2007", "adiabatic-wall"],
+            Citations =
+                hit.Kind == WallKind.Fabric
+                    ? ["tent-membrane", "adiabatic-wall"]
+                    : ["babrauskas-2007", "adiabatic-wall"],
         };
     }
 
@@ -231,7 +234,10 @@ internal sealed record WallHit(string OwnerId, WallKind Kind, PlanPoint Place, d
             Place = hotter || harder ? other.Place : Place,
             DistanceMetres = Math.Min(DistanceMetres, other.DistanceMetres),
             BestRise = Math.Max(BestRise, other.BestRise),
-            PlanningRise = PlanningRise is { } a && other.PlanningRise is { } b ? Math.Max(a, b) : PlanningRise ?? other.PlanningRise,
+            PlanningRise =
+                PlanningRise is { } a && other.PlanningRise is { } b
+                    ? Math.Max(a, b)
+                    : PlanningRise ?? other.PlanningRise,
             BestPascals = Math.Max(BestPascals, other.BestPascals),
             PlanningPascals = Math.Max(PlanningPascals, other.PlanningPascals),
         };

@@ -23,10 +23,37 @@ public static class AirLimits
     /// <summary>All limits in a fixed order.</summary>
     public static ValueList<AirLimit> All { get; } =
     [
-        .. Column(AirSubstance.CarbonMonoxide, AirLimitGroup.Visitors, "who-air-2000", (15, 100), (30, 60), (60, 30), (480, 10)),
-        .. Ppm(AirSubstance.CarbonMonoxide, AirLimitGroup.Visitors, Gases.CarbonMonoxide, "aegl-co", (10, 420), (30, 150), (60, 83), (240, 33), (480, 27)),
+        .. Column(
+            AirSubstance.CarbonMonoxide,
+            AirLimitGroup.Visitors,
+            "who-air-2000",
+            (15, 100),
+            (30, 60),
+            (60, 30),
+            (480, 10)
+        ),
+        .. Ppm(
+            AirSubstance.CarbonMonoxide,
+            AirLimitGroup.Visitors,
+            Gases.CarbonMonoxide,
+            "aegl-co",
+            (10, 420),
+            (30, 150),
+            (60, 83),
+            (240, 33),
+            (480, 27)
+        ),
         .. Column(AirSubstance.NitrogenDioxide, AirLimitGroup.Visitors, "who-air-2010", (60, 0.2)),
-        .. Ppm(AirSubstance.NitrogenDioxide, AirLimitGroup.Visitors, Gases.NitrogenDioxide, "nrc-no2", (60, 1), (120, 0.5), (240, 0.25), (480, 0.12)),
+        .. Ppm(
+            AirSubstance.NitrogenDioxide,
+            AirLimitGroup.Visitors,
+            Gases.NitrogenDioxide,
+            "nrc-no2",
+            (60, 1),
+            (120, 0.5),
+            (240, 0.25),
+            (480, 0.12)
+        ),
         .. Ppm(AirSubstance.NitrogenDioxide, AirLimitGroup.Visitors, Gases.NitrogenDioxide, "aegl-no2", (10, 0.5)),
         .. Column(AirSubstance.CarbonDioxide, AirLimitGroup.Visitors, "choice-public-co2", (15, 5000)),
         .. Column(AirSubstance.Temperature, AirLimitGroup.Visitors, "choice-room-heat", (0, 38)),

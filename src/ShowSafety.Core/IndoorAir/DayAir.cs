@@ -121,7 +121,8 @@ internal sealed class DayAir
         double planning = Math.Max(best, pair.Planning.LargestMean(windowSeconds).Mean);
         return Quantity.CautiousHigh(best, planning, unit) with
         {
-            Pedigree = _room.Volume!.Pedigree > _room.FreshAir!.Pedigree ? _room.Volume.Pedigree : _room.FreshAir.Pedigree,
+            Pedigree =
+                _room.Volume!.Pedigree > _room.FreshAir!.Pedigree ? _room.Volume.Pedigree : _room.FreshAir.Pedigree,
             Citations = ["room-balance"],
             Sum = "room-concentration",
         };

@@ -19,8 +19,7 @@ public static class Gases
     public const double LitresPerMole = 24.05526;
 
     /// <summary>mg/m³ from ppm: ppm · M/24.05526.</summary>
-    public static double MilligramsPerCubicMetre(double ppm, double gramsPerMole) =>
-        ppm * gramsPerMole / LitresPerMole;
+    public static double MilligramsPerCubicMetre(double ppm, double gramsPerMole) => ppm * gramsPerMole / LitresPerMole;
 
     /// <summary>ppm from mg/m³.</summary>
     public static double Ppm(double milligramsPerCubicMetre, double gramsPerMole) =>

@@ -22,10 +22,7 @@ public static class IndoorAirAssessor
 
         var room = new RoomFacts(plan, enclosure);
         // A footprint that encloses nothing cannot tell who is outside, so every engine counts as inside.
-        Engine[] inside =
-        [
-            .. plan.Engines.Where(e => room.Outline.IsEmpty || room.Holds(e) || room.IsBlownInto(e)),
-        ];
+        Engine[] inside = [.. plan.Engines.Where(e => room.Outline.IsEmpty || room.Holds(e) || room.IsBlownInto(e))];
         if (inside.Length == 0)
         {
             return new();

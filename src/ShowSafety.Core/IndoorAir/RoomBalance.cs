@@ -45,9 +45,7 @@ public readonly record struct RoomBalance(double Capacity, double Exchange, doub
     private double Span(double seconds)
     {
         double turns = Rate * seconds;
-        return turns < 1e-5
-            ? seconds * (1 - (turns / 2) + (turns * turns / 6))
-            : (1 - Math.Exp(-turns)) / Rate;
+        return turns < 1e-5 ? seconds * (1 - (turns / 2) + (turns * turns / 6)) : (1 - Math.Exp(-turns)) / Rate;
     }
 
     // (t − Span(t))/k; t²/2 at k = 0.

@@ -104,9 +104,7 @@ internal sealed class RoomFacts
         }
 
         double over = Math.Max(0, (enclosure.RidgeHeightMetres?.Value ?? eaves.Value) - eaves.Value);
-        double furniture = enclosure
-            .FurnitureCubicMetres.Or<Enclosure>(nameof(Enclosure.FurnitureCubicMetres))
-            .Value;
+        double furniture = enclosure.FurnitureCubicMetres.Or<Enclosure>(nameof(Enclosure.FurnitureCubicMetres)).Value;
         double best = (outline.Area * (eaves.Value + (over / 2))) - furniture;
         double planning = (outline.Area * (eaves.Value + (over / 3))) - furniture;
         return planning > 0

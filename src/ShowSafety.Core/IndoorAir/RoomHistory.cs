@@ -25,7 +25,10 @@ public sealed class RoomHistory
     {
         _balance = balance;
         _breaks = [.. stretches.SelectMany(s => new[] { s.FromSeconds, s.ToSeconds }).Append(0).Distinct().Order()];
-        _sources = [.. _breaks.Select(b => stretches.Where(s => s.FromSeconds <= b && b < s.ToSeconds).Sum(s => s.Source))];
+        _sources =
+        [
+            .. _breaks.Select(b => stretches.Where(s => s.FromSeconds <= b && b < s.ToSeconds).Sum(s => s.Source)),
+        ];
         _values = new double[_breaks.Length];
         _integrals = new double[_breaks.Length];
         _values[0] = balance.Outside;

@@ -86,9 +86,7 @@ internal static class RoomSources
     private static double? Oxides(RoomStep step) => step.State?.NitrogenOxidesGramsPerKilogram?.Value;
 
     private static double DioxideShare(RoomStep step) =>
-        (step.State?.NitrogenDioxideShare)
-            .Or<ThrottleState>(nameof(ThrottleState.NitrogenDioxideShare))
-            .Value;
+        (step.State?.NitrogenDioxideShare).Or<ThrottleState>(nameof(ThrottleState.NitrogenDioxideShare)).Value;
 
     // An unknown share is cautious at 1 for the dioxide and at 0 for the monoxide.
     private static double MonoxideShare(RoomStep step) => 1 - (step.State?.NitrogenDioxideShare?.Value ?? 0);

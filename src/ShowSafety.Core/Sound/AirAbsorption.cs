@@ -53,7 +53,5 @@ public static class AirAbsorption
         decibelsPerKilometre / 1000 / (10 * Math.Log10(Math.E));
 
     private static double MolarConcentrationPercent(double kelvin, double humidityPercent, double pressure) =>
-        humidityPercent
-        * Math.Pow(10, (-6.8346 * Math.Pow(TriplePointKelvin / kelvin, 1.261)) + 4.6151)
-        / pressure;
+        humidityPercent * Math.Pow(10, (-6.8346 * Math.Pow(TriplePointKelvin / kelvin, 1.261)) + 4.6151) / pressure;
 }

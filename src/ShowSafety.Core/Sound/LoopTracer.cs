@@ -129,8 +129,5 @@ internal sealed class LoopTracer(BoolGrid inside, PlanPoint corner, double cell,
     private PlanPoint Node(int i, int j) => new(corner.XMetres + (i * cell), corner.YMetres + (j * cell));
 
     private static PlanPoint Between(PlanPoint a, PlanPoint b, double share) =>
-        new(
-            a.XMetres + (share * (b.XMetres - a.XMetres)),
-            a.YMetres + (share * (b.YMetres - a.YMetres))
-        );
+        new(a.XMetres + (share * (b.XMetres - a.XMetres)), a.YMetres + (share * (b.YMetres - a.YMetres)));
 }

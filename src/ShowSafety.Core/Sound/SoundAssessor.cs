@@ -36,7 +36,9 @@ public static class SoundAssessor
         return new(engine.Id, state.StateId, state.Origin)
         {
             PowerBandsDb = state.SphereMeanDb,
-            PowerDbA = state.SphereMeanDb is { } bands ? Level(FrequencyWeighting.LevelDbA(bands), expanded, state) : null,
+            PowerDbA = state.SphereMeanDb is { } bands
+                ? Level(FrequencyWeighting.LevelDbA(bands), expanded, state)
+                : null,
             Spectrum = state.Spectrum,
             TableAddsDb = state.TableAddsDb,
             Uncertainty = parts,
@@ -49,7 +51,15 @@ public static class SoundAssessor
         Quantity.CautiousHigh(best, best + expanded, Unit.DecibelA) with
         {
             Pedigree = state.Pedigree,
-            Citations = ["iec-61672-1", "iso-9613-2", "iso-9613-1", "jet-directivity", "iso-3744", "iso-9612-uncertainty"],
+            Citations =
+            [
+                "iec-61672-1",
+                "iso-9613-2",
+                "iso-9613-1",
+                "jet-directivity",
+                "iso-3744",
+                "iso-9612-uncertainty",
+            ],
             Sum = "source-power",
         };
 
@@ -86,11 +96,12 @@ public static class SoundAssessor
         EngineSound engine = field.Engines.First(e => e.Id == source.EngineId);
         double loudest = Enumerable
             .Range(0, 181)
-            .Max(angle => FrequencyWeighting.LevelDbA(state.Power!.LevelsDb(angle) + field.OpenPathDb(
-                StandardDistanceMetres,
-                engine.HeightMetres,
-                StandingEarMetres
-            )));
+            .Max(angle =>
+                FrequencyWeighting.LevelDbA(
+                    state.Power!.LevelsDb(angle)
+                        + field.OpenPathDb(StandardDistanceMetres, engine.HeightMetres, StandingEarMetres)
+                )
+            );
         return Level(loudest, LevelUncertainty.ExpandedDb(source.Uncertainty), state) with { Sum = "outdoor-level" };
     }
 
@@ -107,7 +118,10 @@ public static class SoundAssessor
     private static IEnumerable<Figure> Figures(EnclosureSound enclosure)
     {
         double area = enclosure.Room.AbsorptionSquareMetres[OneKilohertz];
-        double critical = RoomAcoustics.CriticalDistanceMetres(2, enclosure.Room.RoomConstantSquareMetres(OneKilohertz));
+        double critical = RoomAcoustics.CriticalDistanceMetres(
+            2,
+            enclosure.Room.RoomConstantSquareMetres(OneKilohertz)
+        );
         ValueList<string> citations = ["room-acoustics", "en-12354-6", .. enclosure.MaterialCitations];
         yield return new(
             "sound.absorption-area",

@@ -27,12 +27,11 @@ public sealed class SoundField : ISoundLevels
         BandValues kilometre = AirAbsorption.BandsDecibelsPerKilometre(air);
         BandValues perMetre = kilometre.Map(AirAbsorption.PowerCoefficientPerMetre);
         _airPerMetre = [.. perMetre];
-        Enclosure = plan.Site.Enclosure is { } stated ? new EnclosureBuilder(stated, kilometre, findings).Build() : null;
+        Enclosure = plan.Site.Enclosure is { } stated
+            ? new EnclosureBuilder(stated, kilometre, findings).Build()
+            : null;
         _enclosureUnknown = plan.Site.Enclosure is not null && Enclosure is null;
-        Engines =
-        [
-            .. plan.Engines.DistinctBy(e => e.Id).Select(e => EngineSoundBuilder.Build(e, perMetre, findings)),
-        ];
+        Engines = [.. plan.Engines.DistinctBy(e => e.Id).Select(e => EngineSoundBuilder.Build(e, perMetre, findings))];
         _engines = Engines.ToDictionary(e => e.Id);
         _emitters = Engines.ToDictionary(
             e => e.Id,
@@ -91,7 +90,10 @@ public sealed class SoundField : ISoundLevels
             double flat = engine.Place.DistanceMetres(place);
             double ear = Math.Max(0, earHeightMetres);
             energy += Decibels.ToEnergy(peak) * OutdoorPath.HardGroundFactor(flat, engine.HeightMetres, ear, 0);
-            uncertainty = Math.Max(uncertainty, LevelUncertainty.ExpandedDb([.. state.PeakUncertainty, Model(engineId)]));
+            uncertainty = Math.Max(
+                uncertainty,
+                LevelUncertainty.ExpandedDb([.. state.PeakUncertainty, Model(engineId)])
+            );
         }
 
         double best = Decibels.FromEnergy(energy);

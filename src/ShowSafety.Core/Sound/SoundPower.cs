@@ -34,11 +34,7 @@ public static class SoundPower
     /// <param name="horizontalMetres">Distance along the ground, 0 or more.</param>
     /// <param name="sourceHeightMetres">Height of the source, 0 or more.</param>
     /// <param name="receiverHeightMetres">Height of the receiver, 0 or more.</param>
-    public static double FloorImageDb(
-        double horizontalMetres,
-        double sourceHeightMetres,
-        double receiverHeightMetres
-    )
+    public static double FloorImageDb(double horizontalMetres, double sourceHeightMetres, double receiverHeightMetres)
     {
         double flat = horizontalMetres * horizontalMetres;
         double down = sourceHeightMetres - receiverHeightMetres;

@@ -10,14 +10,13 @@ internal static class AirSumParts
         new(key, meaning, unit) { Min = min, Max = max };
 
     /// <summary>A number with a default.</summary>
-    public static SumParameter Number(
-        string key,
-        string meaning,
-        Unit unit,
-        double min,
-        double max,
-        double standard
-    ) => new(key, meaning, unit) { Min = min, Max = max, Default = standard };
+    public static SumParameter Number(string key, string meaning, Unit unit, double min, double max, double standard) =>
+        new(key, meaning, unit)
+        {
+            Min = min,
+            Max = max,
+            Default = standard,
+        };
 
     /// <summary>An answer with one result and one line of calculation.</summary>
     public static SumAnswer Answer(string key, double value, Unit unit, string meaning, FormattableString step) =>

@@ -16,17 +16,14 @@ public static class DebrisSums
         .. DebrisScreenSums.All,
     ];
 
-    internal static SumParameter Mass =>
-        Positive("massKilograms", "mass of the piece", Unit.Kilogram, 1e-9, 1e4);
+    internal static SumParameter Mass => Positive("massKilograms", "mass of the piece", Unit.Kilogram, 1e-9, 1e4);
 
-    internal static SumParameter Speed =>
-        Positive("speedMetresPerSecond", "speed", Unit.MetrePerSecond, 1e-6, 1e5);
+    internal static SumParameter Speed => Positive("speedMetresPerSecond", "speed", Unit.MetrePerSecond, 1e-6, 1e5);
 
     internal static SumParameter Revolutions =>
         Positive("speedRevolutionsPerMinute", "speed of the wheel", Unit.RevolutionPerMinute, 1e-3, 1e7);
 
-    internal static SumParameter Energy =>
-        Positive("energyJoules", "energy of the piece", Unit.Joule, 1e-9, 1e9);
+    internal static SumParameter Energy => Positive("energyJoules", "energy of the piece", Unit.Joule, 1e-9, 1e9);
 
     internal static SumParameter Diameter =>
         Positive("diameterMetres", "diameter of the striking face", Unit.Metre, 1e-6, 10);

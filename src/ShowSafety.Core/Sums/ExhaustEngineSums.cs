@@ -52,7 +52,14 @@ internal static class ExhaustEngineSums
                 Number("exitCelsius", "total temperature of the exhaust", Unit.Celsius, 50, 1200),
                 Number("airCelsius", "air temperature", Unit.Celsius, -20, 50, 15),
                 Number("fuelKilogramsPerSecond", "fuel flow", Unit.KilogramPerSecond, 1e-5, 0.3),
-                Number("heatingValueMegajoulesPerKilogram", "lower heating value", Unit.MegajoulePerKilogram, 10, 130, 43.1),
+                Number(
+                    "heatingValueMegajoulesPerKilogram",
+                    "lower heating value",
+                    Unit.MegajoulePerKilogram,
+                    10,
+                    130,
+                    43.1
+                ),
             ],
             ["jet-energy"],
             Energy
@@ -219,8 +226,14 @@ internal static class ExhaustEngineSums
                 new("compressorOutletKelvin", output.CompressorOutletKelvin, Unit.Kelvin, "after the compressor"),
                 $"T02 = T01 + (T01/η_c)(PR^0.2857 − 1)"
             ),
-            (new("exhaustKelvin", output.ExhaustKelvin, Unit.Kelvin, "total temperature of the exhaust"), $"T04 = T03 − cp_a (T02 − T01)/(cp_g η_m)"),
-            (new("exitMetresPerSecond", output.ExitMetresPerSecond, Unit.MetrePerSecond, "exit speed"), $"by expansion, sonic when choked"),
+            (
+                new("exhaustKelvin", output.ExhaustKelvin, Unit.Kelvin, "total temperature of the exhaust"),
+                $"T04 = T03 − cp_a (T02 − T01)/(cp_g η_m)"
+            ),
+            (
+                new("exitMetresPerSecond", output.ExitMetresPerSecond, Unit.MetrePerSecond, "exit speed"),
+                $"by expansion, sonic when choked"
+            ),
             (
                 new("specificThrust", output.SpecificThrust, Unit.One, "thrust per air flow in N s/kg"),
                 $"V_j − V_0 + A (p_e − p_a)/ṁ"

@@ -46,7 +46,14 @@ internal static class ExhaustHeatSums
             "share of a dose of hot air and radiation taken in a time",
             [
                 Number("minutes", "time", Unit.Minute, 0, 600),
-                Number("fluxKilowattsPerSquareMetre", "radiation; nothing counts up to 2.5", Unit.KilowattPerSquareMetre, 0, 200, 0),
+                Number(
+                    "fluxKilowattsPerSquareMetre",
+                    "radiation; nothing counts up to 2.5",
+                    Unit.KilowattPerSquareMetre,
+                    0,
+                    200,
+                    0
+                ),
                 Number("airCelsius", "air temperature", Unit.Celsius, 30, 300),
             ],
             ["nchrp-415", "nfpa-130", "iso-13571"],
@@ -102,7 +109,12 @@ internal static class ExhaustHeatSums
                 $"1.125e7 · {celsius}^−3.4"
             ),
             (
-                new("lightlyClothedMinutes", HeatOnPeople.LightlyClothedMinutes(celsius), Unit.Minute, "lightly clothed"),
+                new(
+                    "lightlyClothedMinutes",
+                    HeatOnPeople.LightlyClothedMinutes(celsius),
+                    Unit.Minute,
+                    "lightly clothed"
+                ),
                 $"5.0e7 · {celsius}^−3.4"
             ),
             (
@@ -126,7 +138,10 @@ internal static class ExhaustHeatSums
         if (BurnTimes.BareSkinSeconds(flux) is { } seconds)
         {
             parts.Add(
-                (new("tableSeconds", seconds, Unit.Second, "second-degree burn by table"), $"table row at or over {flux} kW/m²")
+                (
+                    new("tableSeconds", seconds, Unit.Second, "second-degree burn by table"),
+                    $"table row at or over {flux} kW/m²"
+                )
             );
         }
 

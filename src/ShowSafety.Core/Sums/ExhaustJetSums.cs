@@ -15,7 +15,14 @@ internal static class ExhaustJetSums
             "how far behind the nozzle the jet is faster than a speed",
             [
                 Number("thrustNewtons", "thrust", Unit.Newton, 0.1, 3000),
-                Number("airDensityKilogramsPerCubicMetre", "density of the air", Unit.KilogramPerCubicMetre, 0.5, 1.7, 1.2),
+                Number(
+                    "airDensityKilogramsPerCubicMetre",
+                    "density of the air",
+                    Unit.KilogramPerCubicMetre,
+                    0.5,
+                    1.7,
+                    1.2
+                ),
                 Number("speedMetresPerSecond", "speed at the boundary", Unit.MetrePerSecond, 0.5, 100, 8.9),
                 Number("gustFactor", "factor for gusts", Unit.One, 1, 3, 1),
             ],
@@ -29,7 +36,14 @@ internal static class ExhaustJetSums
                 Number("thrustNewtons", "thrust", Unit.Newton, 0.1, 3000),
                 Number("massFlowKilogramsPerSecond", "mass flow of the exhaust", Unit.KilogramPerSecond, 0.001, 10),
                 Number("nozzleRiseKelvin", "total temperature of the exhaust over the air", Unit.Kelvin, 1, 1300),
-                Number("airDensityKilogramsPerCubicMetre", "density of the air", Unit.KilogramPerCubicMetre, 0.5, 1.7, 1.2),
+                Number(
+                    "airDensityKilogramsPerCubicMetre",
+                    "density of the air",
+                    Unit.KilogramPerCubicMetre,
+                    0.5,
+                    1.7,
+                    1.2
+                ),
                 Number("riseKelvin", "rise at the boundary", Unit.Kelvin, 0.5, 1000),
             ],
             ["fischer-1979", "jet-heat"],
@@ -204,12 +218,7 @@ internal static class ExhaustJetSums
 
         (SumResult, FormattableString) Reach(string key, double coefficient, string meaning) =>
             (
-                new(
-                    key,
-                    gust * ThrustLaw.SpeedConstant(coefficient, thrust, density) / speed,
-                    Unit.Metre,
-                    meaning
-                ),
+                new(key, gust * ThrustLaw.SpeedConstant(coefficient, thrust, density) / speed, Unit.Metre, meaning),
                 $"x = {gust} · {coefficient:0.###} · √({thrust}/{density}) / {speed}"
             );
     }
@@ -253,11 +262,21 @@ internal static class ExhaustJetSums
         double slope = i.Number("spreadSlope");
         return Answer(
             (
-                new("centreRatio", RoundJet.CentreRatio(decay, 1, x, origin), Unit.One, "centre value over nozzle value"),
+                new(
+                    "centreRatio",
+                    RoundJet.CentreRatio(decay, 1, x, origin),
+                    Unit.One,
+                    "centre value over nozzle value"
+                ),
                 $"{decay} / ({x} − {origin}), not over 1"
             ),
             (
-                new("halfRadiusDiameters", RoundJet.HalfRadius(slope, x, origin), Unit.One, "half-value radius in diameters"),
+                new(
+                    "halfRadiusDiameters",
+                    RoundJet.HalfRadius(slope, x, origin),
+                    Unit.One,
+                    "half-value radius in diameters"
+                ),
                 $"{slope} · ({x} − {origin})"
             )
         );
@@ -305,7 +324,12 @@ internal static class ExhaustJetSums
                 $"π · {width}² · {speed}"
             ),
             (
-                new("entrainment", RoundJet.Entrainment(volume, speed, width), Unit.One, "Gaussian entrainment coefficient"),
+                new(
+                    "entrainment",
+                    RoundJet.Entrainment(volume, speed, width),
+                    Unit.One,
+                    "Gaussian entrainment coefficient"
+                ),
                 $"{volume} / (2π · {speed} · {width})"
             )
         );
@@ -319,10 +343,18 @@ internal static class ExhaustJetSums
         double ratio = i.Number("widthRatio");
         return Answer(
             (
-                new("volumeFlowCubicMetresPerSecond", RoundJet.VolumeFlow(b, u), Unit.CubicMetrePerSecond, "volume flow"),
+                new(
+                    "volumeFlowCubicMetresPerSecond",
+                    RoundJet.VolumeFlow(b, u),
+                    Unit.CubicMetrePerSecond,
+                    "volume flow"
+                ),
                 $"Q = π · {b}² · {u}"
             ),
-            (new("momentum", RoundJet.Momentum(b, u), Unit.One, "kinematic momentum in m⁴/s²"), $"M = π/2 · {b}² · {u}²"),
+            (
+                new("momentum", RoundJet.Momentum(b, u), Unit.One, "kinematic momentum in m⁴/s²"),
+                $"M = π/2 · {b}² · {u}²"
+            ),
             (
                 new("scalarFlow", RoundJet.ScalarFlow(b, u, c, ratio), Unit.One, "scalar times m³/s"),
                 $"H = π · {u} · {c} · {b}² · {ratio}² / (1 + {ratio}²)"
@@ -341,11 +373,21 @@ internal static class ExhaustJetSums
                 $"κ = 0.08 · (1 − 0.16 · {mach}) · {density}^−0.22"
             ),
             (
-                new("coreDiameters", CompressibleJet.CoreDiameters(mach, density), Unit.One, "length of the core in diameters"),
+                new(
+                    "coreDiameters",
+                    CompressibleJet.CoreDiameters(mach, density),
+                    Unit.One,
+                    "length of the core in diameters"
+                ),
                 $"0.70 / (2 κ √{density})"
             ),
             (
-                new("centreRatio", CompressibleJet.CentreRatio(x, mach, density), Unit.One, "centre speed over nozzle speed"),
+                new(
+                    "centreRatio",
+                    CompressibleJet.CentreRatio(x, mach, density),
+                    Unit.One,
+                    "centre speed over nozzle speed"
+                ),
                 $"1 − exp(−1 / (κ · 2 · {x} · √{density} − 0.70)), 1 inside the core"
             )
         );

@@ -178,7 +178,12 @@ internal static class ExhaustWallSums
                 $"{decay} / {x}, not over 1"
             ),
             (
-                new("wallSpeedRatio", Impingement.WallJetSpeedRatio(r), Unit.One, "speed along the wall over nozzle speed"),
+                new(
+                    "wallSpeedRatio",
+                    Impingement.WallJetSpeedRatio(r),
+                    Unit.One,
+                    "speed along the wall over nozzle speed"
+                ),
                 $"1.03 / {r}, not over 1"
             )
         );
@@ -228,7 +233,10 @@ internal static class ExhaustWallSums
         double x = i.Number("distance");
         double area = i.Number("area");
         return Answer(
-            (new("plainFlow", Suction.OpeningFlow(v, x, area, false), Unit.One, "plain opening"), $"{v} · (10 · {x}² + {area})"),
+            (
+                new("plainFlow", Suction.OpeningFlow(v, x, area, false), Unit.One, "plain opening"),
+                $"{v} · (10 · {x}² + {area})"
+            ),
             (
                 new("flangedFlow", Suction.OpeningFlow(v, x, area, true), Unit.One, "flanged opening"),
                 $"0.75 · {v} · (10 · {x}² + {area})"
@@ -243,15 +251,30 @@ internal static class ExhaustWallSums
         double area = Math.PI / 4 * i.Number("diameterMetres") * i.Number("diameterMetres");
         return Answer(
             (
-                new("openingMetresPerSecond", Suction.OpeningSpeed(flow, x, area), Unit.MetrePerSecond, "plain opening"),
+                new(
+                    "openingMetresPerSecond",
+                    Suction.OpeningSpeed(flow, x, area),
+                    Unit.MetrePerSecond,
+                    "plain opening"
+                ),
                 $"{flow} / (10 · {x}² + {area:0.#####})"
             ),
             (
-                new("pointSinkMetresPerSecond", Suction.PointSinkSpeed(flow, x), Unit.MetrePerSecond, "point sink in the open"),
+                new(
+                    "pointSinkMetresPerSecond",
+                    Suction.PointSinkSpeed(flow, x),
+                    Unit.MetrePerSecond,
+                    "point sink in the open"
+                ),
                 $"{flow} / (4π · {x}²)"
             ),
             (
-                new("wallSinkMetresPerSecond", Suction.WallSinkSpeed(flow, x), Unit.MetrePerSecond, "point sink in a wall"),
+                new(
+                    "wallSinkMetresPerSecond",
+                    Suction.WallSinkSpeed(flow, x),
+                    Unit.MetrePerSecond,
+                    "point sink in a wall"
+                ),
                 $"{flow} / (2π · {x}²)"
             )
         );

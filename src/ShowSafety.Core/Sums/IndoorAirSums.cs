@@ -54,11 +54,25 @@ public static class IndoorAirSums
             "how fast an engine heats a room",
             [
                 Number("fuelKilogramsPerSecond", "fuel flow", Unit.KilogramPerSecond, 1e-5, 1),
-                Number("heatingValueMegajoulesPerKilogram", "lower heating value", Unit.MegajoulePerKilogram, 10, 130, 43.1),
+                Number(
+                    "heatingValueMegajoulesPerKilogram",
+                    "lower heating value",
+                    Unit.MegajoulePerKilogram,
+                    10,
+                    130,
+                    43.1
+                ),
                 Number("volumeCubicMetres", "volume of air", Unit.CubicMetre, 1, 1e6),
                 Number("freshAirCubicMetresPerSecond", "fresh air", Unit.CubicMetrePerSecond, 0, 1e4, 0),
                 Number("seconds", "time", Unit.Second, 0, 1e6, 60),
-                Number("airDensityKilogramsPerCubicMetre", "density of the air", Unit.KilogramPerCubicMetre, 0.5, 1.7, 1.2),
+                Number(
+                    "airDensityKilogramsPerCubicMetre",
+                    "density of the air",
+                    Unit.KilogramPerCubicMetre,
+                    0.5,
+                    1.7,
+                    1.2
+                ),
             ],
             ["room-balance", "choice-heat-stays-inside", "choice-largest-rise", "choice-room-heat"],
             Heat
@@ -68,7 +82,13 @@ public static class IndoorAirSums
             "carbon monoxide and carbon dioxide in a closed room",
             [
                 Number("fuelKilogramsPerSecond", "fuel flow", Unit.KilogramPerSecond, 1e-5, 1),
-                Number("carbonMonoxideGramsPerKilogram", "emission index of carbon monoxide", Unit.GramPerKilogram, 0, 2000),
+                Number(
+                    "carbonMonoxideGramsPerKilogram",
+                    "emission index of carbon monoxide",
+                    Unit.GramPerKilogram,
+                    0,
+                    2000
+                ),
                 Number("volumeCubicMetres", "volume of air", Unit.CubicMetre, 1, 1e6),
                 Number("seconds", "time", Unit.Second, 0, 1e6),
             ],
@@ -91,7 +111,14 @@ public static class IndoorAirSums
             [
                 Number("carbonMonoxideGramsPerKilogram", "carbon monoxide", Unit.GramPerKilogram, 0, 2000),
                 Number("hydrocarbonsGramsPerKilogram", "hydrocarbons", Unit.GramPerKilogram, 0, 1000),
-                Number("heatingValueMegajoulesPerKilogram", "lower heating value", Unit.MegajoulePerKilogram, 10, 130, 43.1),
+                Number(
+                    "heatingValueMegajoulesPerKilogram",
+                    "lower heating value",
+                    Unit.MegajoulePerKilogram,
+                    10,
+                    130,
+                    43.1
+                ),
             ],
             ["combustion-efficiency"],
             Efficiency
@@ -118,7 +145,12 @@ public static class IndoorAirSums
             "eight-hour time-weighted average",
             [
                 new("concentrations", "concentrations", Unit.One) { Min = 0, ListLength = 0 },
-                new("hours", "hours at each", Unit.Hour) { Min = 0, Max = 24, ListLength = 0 },
+                new("hours", "hours at each", Unit.Hour)
+                {
+                    Min = 0,
+                    Max = 24,
+                    ListLength = 0,
+                },
             ],
             ["eh40", "who-air-2000", "who-air-2010"],
             i =>
@@ -154,8 +186,18 @@ public static class IndoorAirSums
             "co-dose",
             "dose of carbon monoxide, 1 at incapacitation",
             [
-                new("ppm", "concentrations", Unit.PartPerMillion) { Min = 0, Max = 1e6, ListLength = 0 },
-                new("minutes", "minutes at each", Unit.Minute) { Min = 0, Max = 1e5, ListLength = 0 },
+                new("ppm", "concentrations", Unit.PartPerMillion)
+                {
+                    Min = 0,
+                    Max = 1e6,
+                    ListLength = 0,
+                },
+                new("minutes", "minutes at each", Unit.Minute)
+                {
+                    Min = 0,
+                    Max = 1e5,
+                    ListLength = 0,
+                },
             ],
             ["iso-13571-fed"],
             Dose
@@ -226,15 +268,8 @@ public static class IndoorAirSums
         double start = i.Number("startMilligramsPerCubicMetre");
         double limit = i.Number("limitMilligramsPerCubicMetre");
         double seconds =
-            room.SecondsToClear(limit, start)
-            ?? throw new ArgumentException("The room never clears.", nameof(i));
-        return Answer(
-            "minutes",
-            seconds / 60,
-            Unit.Minute,
-            "time to clear",
-            $"(V/Q) ln({start}/{limit}) / 60"
-        );
+            room.SecondsToClear(limit, start) ?? throw new ArgumentException("The room never clears.", nameof(i));
+        return Answer("minutes", seconds / 60, Unit.Minute, "time to clear", $"(V/Q) ln({start}/{limit}) / 60");
     }
 
     private static SumAnswer TimeToLimit(SumInput i)
@@ -285,7 +320,12 @@ public static class IndoorAirSums
         double dioxide = room.After(seconds, 1e6 * fuel * index, 0);
         return Answer(
             (
-                new("carbonMonoxidePpm", Gases.Ppm(monoxide, Gases.CarbonMonoxide), Unit.PartPerMillion, "carbon monoxide"),
+                new(
+                    "carbonMonoxidePpm",
+                    Gases.Ppm(monoxide, Gases.CarbonMonoxide),
+                    Unit.PartPerMillion,
+                    "carbon monoxide"
+                ),
                 $"ṁ_f EI t/V · {Gases.LitresPerMole}/{Gases.CarbonMonoxide}"
             ),
             (
@@ -308,7 +348,10 @@ public static class IndoorAirSums
             (new("water", products.Water, Unit.One, "kg water per kg fuel"), $"h/2 · 18.015 / M_f"),
             (new("oxygen", products.Oxygen, Unit.One, "kg oxygen per kg fuel"), $"(c + h/4) · 31.998 / M_f"),
             (new("air", products.Air, Unit.One, "kg air per kg fuel"), $"(c + h/4) · 4.76 · 28.97 / M_f"),
-            (new("fuelAirRatio", products.FuelAirRatio, Unit.One, "stoichiometric fuel over air"), $"1 / {products.Air:0.###}")
+            (
+                new("fuelAirRatio", products.FuelAirRatio, Unit.One, "stoichiometric fuel over air"),
+                $"1 / {products.Air:0.###}"
+            )
         );
     }
 

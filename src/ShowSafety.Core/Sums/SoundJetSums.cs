@@ -57,7 +57,9 @@ internal static class SoundJetSums
                     ],
                     [
                         Step($"W_m = ½ ṁ U² = {stream:F0} W"),
-                        Step($"L_W = {hot:F1} / {cold:F1} / {single:F1} dB; hot jets ±{JetNoise.EstimateSpreadDb:F0} dB"),
+                        Step(
+                            $"L_W = {hot:F1} / {cold:F1} / {single:F1} dB; hot jets ±{JetNoise.EstimateSpreadDb:F0} dB"
+                        ),
                     ]
                 );
             }
@@ -123,11 +125,18 @@ internal static class SoundJetSums
                     [
                         new("indexDb", table.IndexDb(angle), Unit.Decibel, "directivity index, sphere mean 0 dB"),
                         new("printedDb", table.PrintedDb(angle), Unit.Decibel, "as printed"),
-                        new("printedMeanDb", table.PrintedSphereMeanDb, Unit.Decibel, "sphere mean of the printed table"),
+                        new(
+                            "printedMeanDb",
+                            table.PrintedSphereMeanDb,
+                            Unit.Decibel,
+                            "sphere mean of the printed table"
+                        ),
                         new("envelopeMeanDb", open, Unit.Decibel, "sphere mean over a single reading at this angle"),
                     ],
                     [
-                        Step($"table {table.PrintedDb(angle):F2} dB less its sphere mean {table.PrintedSphereMeanDb:F2} dB"),
+                        Step(
+                            $"table {table.PrintedDb(angle):F2} dB less its sphere mean {table.PrintedSphereMeanDb:F2} dB"
+                        ),
                         Step($"a single reading here: the envelope's sphere mean is {open:F2} dB above it"),
                     ]
                 );

@@ -35,10 +35,7 @@ internal static class SoundLevelSums
                 double sum = Decibels.Sum(levels);
                 double mean = Decibels.Mean(levels);
                 return new(
-                    [
-                        new("sumDb", sum, Unit.Decibel, "all together"),
-                        new("meanDb", mean, Unit.Decibel, "energy mean"),
-                    ],
+                    [new("sumDb", sum, Unit.Decibel, "all together"), new("meanDb", mean, Unit.Decibel, "energy mean")],
                     [
                         Step($"L = 10 lg Σ 10^(L_i/10) = {sum:F2} dB for {levels.Count} levels"),
                         Step($"mean: L - 10 lg {levels.Count} = {mean:F2} dB"),
@@ -126,7 +123,8 @@ internal static class SoundLevelSums
                 double slant = Sound.Outdoors.OutdoorPath.SlantMetres(flat, source - microphone);
                 double image = SoundPower.FloorImageDb(flat, source, microphone);
                 double power =
-                    level - Decibels.FromEnergy(Sound.Outdoors.OutdoorPath.HardGroundFactor(flat, source, microphone, 0));
+                    level
+                    - Decibels.FromEnergy(Sound.Outdoors.OutdoorPath.HardGroundFactor(flat, source, microphone, 0));
                 double sphere = level + SoundPower.SphereDb(slant);
                 double half = level + SoundPower.HemisphereDb(slant);
                 return new(
@@ -139,7 +137,9 @@ internal static class SoundLevelSums
                     ],
                     [
                         Step($"r = {slant:F3} m; D_Ω = 10 lg(1 + r_direct²/r_image²) = {image:F2} dB"),
-                        Step($"L_W = L + 10 lg(4π r²) - D_Ω = {level:F2} + {SoundPower.SphereDb(slant):F2} - {image:F2} = {power:F2} dB"),
+                        Step(
+                            $"L_W = L + 10 lg(4π r²) - D_Ω = {level:F2} + {SoundPower.SphereDb(slant):F2} - {image:F2} = {power:F2} dB"
+                        ),
                     ]
                 );
             }
@@ -158,9 +158,13 @@ internal static class SoundLevelSums
             {
                 double excess = input.Number("levelDb") - input.Number("backgroundDb");
                 BackgroundCheck check = BackgroundCheck.Of(input.Number("levelDb"), input.Number("backgroundDb"));
-                double formula = excess > 0
-                    ? SoundPower.BackgroundCorrectionDb(excess)
-                    : throw new ArgumentException("The reading must be louder than the background.", "backgroundDb");
+                double formula =
+                    excess > 0
+                        ? SoundPower.BackgroundCorrectionDb(excess)
+                        : throw new ArgumentException(
+                            "The reading must be louder than the background.",
+                            "backgroundDb"
+                        );
                 return new(
                     [
                         new("formulaDb", formula, Unit.Decibel, "K1 by the formula"),
@@ -168,7 +172,9 @@ internal static class SoundLevelSums
                     ],
                     [
                         Step($"ΔL = {excess:F2} dB; K1 = -10 lg(1 - 10^(-0.1 ΔL)) = {formula:F2} dB"),
-                        Step($"used: {check.CorrectionDb:F2} dB (none from 15 dB on, at most K1 at 6 dB, reading unused under 3 dB)"),
+                        Step(
+                            $"used: {check.CorrectionDb:F2} dB (none from 15 dB on, at most K1 at 6 dB, reading unused under 3 dB)"
+                        ),
                     ]
                 );
             }
@@ -203,7 +209,9 @@ internal static class SoundLevelSums
             ["iec-61672-1", "iec-61260-1"],
             input =>
             {
-                double hertz = FrequencyWeighting.ExactThirdOctaveHertz((int)Math.Round(input.Number("thirdOctaveNumber")));
+                double hertz = FrequencyWeighting.ExactThirdOctaveHertz(
+                    (int)Math.Round(input.Number("thirdOctaveNumber"))
+                );
                 double a = FrequencyWeighting.ADb(hertz);
                 double c = FrequencyWeighting.CDb(hertz);
                 return new(
@@ -252,7 +260,11 @@ internal static class SoundLevelSums
                 double expanded = LevelUncertainty.ExpandedDb(parts.Select(p => new UncertaintyPart("part", p)));
                 return new(
                     [new("expandedDb", expanded, Unit.Decibel, "expanded uncertainty U")],
-                    [Step($"U = 1.65 √(Σ u²) = 1.65 · {expanded / LevelUncertainty.CoverageFactor:F2} = {expanded:F2} dB")]
+                    [
+                        Step(
+                            $"U = 1.65 √(Σ u²) = 1.65 · {expanded / LevelUncertainty.CoverageFactor:F2} = {expanded:F2} dB"
+                        ),
+                    ]
                 );
             }
         );

@@ -45,7 +45,10 @@ internal static class SoundRoomSums
                 ValueList<double> coefficients = input.Numbers("absorptionCoefficients");
                 if (areas.Count != coefficients.Count || !(areas.Sum() > 0))
                 {
-                    throw new ArgumentException("Give one coefficient for each area, and some area.", "absorptionCoefficients");
+                    throw new ArgumentException(
+                        "Give one coefficient for each area, and some area.",
+                        "absorptionCoefficients"
+                    );
                 }
 
                 double area = RoomAcoustics.AbsorptionSquareMetres(areas, coefficients);

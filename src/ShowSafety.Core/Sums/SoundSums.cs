@@ -8,15 +8,15 @@ public static class SoundSums
 {
     /// <summary>Temperature, humidity and pressure; stands before the list of sums, which is made with it.</summary>
     internal static ValueList<SumParameter> Air { get; } =
-        [
-            Number("temperatureCelsius", "air temperature", Unit.Celsius, -20, 50, 10),
-            Number("humidityPercent", "relative humidity", Unit.Percent, 10, 100, 70),
-            Number("pressureKilopascals", "air pressure", Unit.Kilopascal, 60, 110, 101.325),
-        ];
+    [
+        Number("temperatureCelsius", "air temperature", Unit.Celsius, -20, 50, 10),
+        Number("humidityPercent", "relative humidity", Unit.Percent, 10, 100, 70),
+        Number("pressureKilopascals", "air pressure", Unit.Kilopascal, 60, 110, 101.325),
+    ];
 
     /// <summary>All of them, in the order they are listed.</summary>
     public static ValueList<WorkedSum> All { get; } =
-        [.. SoundLevelSums.Make(), .. SoundOutdoorSums.Make(), .. SoundRoomSums.Make(), .. SoundJetSums.Make()];
+    [.. SoundLevelSums.Make(), .. SoundOutdoorSums.Make(), .. SoundRoomSums.Make(), .. SoundJetSums.Make()];
 
     /// <summary>A parameter with a range.</summary>
     internal static SumParameter Number(

@@ -7,7 +7,7 @@ internal static class SoundPhrases
 {
     /// <summary>Sentences of findings.</summary>
     public static ValueList<FindingPhrase> Findings { get; } =
-        [.. SoundMeasurementPhrases.All, .. SoundSourcePhrases.All, .. SoundSitePhrases.All];
+    [.. SoundMeasurementPhrases.All, .. SoundSourcePhrases.All, .. SoundSitePhrases.All];
 
     /// <summary>Labels of figures.</summary>
     public static ValueList<FigurePhrase> Figures { get; } =
@@ -16,6 +16,9 @@ internal static class SoundPhrases
         new("sound.level-at-10-m", "Level at 10 m in the loudest direction over open hard ground"),
         new("sound.uncertainty", "Uncertainty added for planning (one-sided 95 %)"),
         new("sound.absorption-area", "Absorption area at 1 kHz"),
-        new("sound.critical-distance", "Distance beyond which the sound of the room outweighs the direct sound, at 1 kHz"),
+        new(
+            "sound.critical-distance",
+            "Distance beyond which the sound of the room outweighs the direct sound, at 1 kHz"
+        ),
     ];
 }

@@ -36,11 +36,7 @@ public sealed class DoseScaleTests
     [InlineData(80, 25)]
     [InlineData(79.999, 0)]
     public void DosePercent_AtThreshold_CountsFromThere(double levelDbA, double expected) =>
-        Assert.Equal(
-            expected,
-            (Osha with { ThresholdDbA = 80 }).DosePercent(new LevelTime(levelDbA, 8)),
-            9
-        );
+        Assert.Equal(expected, (Osha with { ThresholdDbA = 80 }).DosePercent(new LevelTime(levelDbA, 8)), 9);
 
     [Fact]
     public void TimeWeightedAverage_OfItsOwnDose_IsTheLevel() =>
@@ -49,11 +45,7 @@ public sealed class DoseScaleTests
                 (level, exchange) =>
                 {
                     var scale = new DoseScale(85, exchange);
-                    Assert.Equal(
-                        level,
-                        scale.TimeWeightedAverageDbA(scale.DosePercent(new LevelTime(level, 8))),
-                        9
-                    );
+                    Assert.Equal(level, scale.TimeWeightedAverageDbA(scale.DosePercent(new LevelTime(level, 8))), 9);
                 }
             );
 

@@ -12,7 +12,14 @@ internal static class SamplePlan
             Title = "invented",
             RuleSets = ["eu-2003-10", "who-venues-2022"],
             Event = new() { Days = [new(2031, 5, 3), new(2031, 5, 4)] },
-            Engines = [new() { Id = "e1", Sheet = new() { States = [new() { Id = "idle" }, new() { Id = "full" }] } }],
+            Engines =
+            [
+                new()
+                {
+                    Id = "e1",
+                    Sheet = new() { States = [new() { Id = "idle" }, new() { Id = "full" }] },
+                },
+            ],
             Programme = new() { Runs = [Run("r1", new(11, 0), ("full", seconds))] },
             People = [Crew(), Visitors(visitorMetres)],
             Protectors = [Muff()],

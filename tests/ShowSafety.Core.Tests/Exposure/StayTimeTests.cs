@@ -17,11 +17,7 @@ public sealed class StayTimeTests
                 (level, other) =>
                 {
                     double hours = StayTime.Hours(Clause("eu-2003-10", "upper-action-level"), level, other)!.Value;
-                    Assert.Equal(
-                        85,
-                        ExposureLevel.DailyDbA(new LevelTime(level, hours), new LevelTime(other, 8)),
-                        6
-                    );
+                    Assert.Equal(85, ExposureLevel.DailyDbA(new LevelTime(level, hours), new LevelTime(other, 8)), 6);
                 }
             );
 
@@ -55,7 +51,11 @@ public sealed class StayTimeTests
     public void Runs_TenMinutesAtHundred_FitsTwiceLessTheRest()
     {
         RuleClause clause = Clause("eu-2003-10", "upper-action-level");
-        LevelTime[][] runs = [[new(100, 5.0 / 60)], [new(90, 1.0 / 60)]];
+        LevelTime[][] runs =
+        [
+            [new(100, 5.0 / 60)],
+            [new(90, 1.0 / 60)],
+        ];
 
         // 15 min 11 s at 100 dB(A) fill 85 dB(A) over eight hours: three runs of five minutes, two with 80 dB(A) besides.
         Assert.Equal(3, StayAllowances.Runs(clause, runs, 0));

@@ -25,7 +25,8 @@ public sealed class TaskUncertaintyTests
                 Assert.True(
                     TaskUncertainty
                         .Predicted([.. tasks.Select(t => new DayTask(t.Item1, t.Item2, 0, 0.01))], 2)
-                        .StandardUncertaintyDb >= 2 - 1e-9
+                        .StandardUncertaintyDb
+                        >= 2 - 1e-9
                 )
             );
 
@@ -43,8 +44,7 @@ public sealed class TaskUncertaintyTests
     }
 
     [Fact]
-    public void Measured_NoTask_Refuses() =>
-        Assert.Throws<ArgumentException>(() => TaskUncertainty.Measured([], 0.7));
+    public void Measured_NoTask_Refuses() => Assert.Throws<ArgumentException>(() => TaskUncertainty.Measured([], 0.7));
 
     [Fact]
     public void FromSamples_OneSample_SaysNothingAboutScatter() =>

@@ -42,8 +42,9 @@ internal static class Arrows
             ["Layout"] = [.. Ground, "Sound", "Exposure", "Exhaust", "IndoorAir", "Debris", "Supplies", "Crowd"],
             ["Gate"] = [.. Ground, "Exhaust", "Debris", "Supplies"],
             ["Sums"] = [.. Ground, .. Physics],
-            ["Wording"] = ["Measures", "Citations", Contracts],
+            ["Wording"] = Ground,
             [Assessor] = [.. Ground, .. Physics, "Sums", "Wording"],
+            ["Files"] = [.. Ground, .. Physics, "Wording", Assessor],
         };
 
     /// <summary>The uses that follow no arrow, and the uses by or of a room that has none.</summary>
@@ -65,7 +66,7 @@ internal static class Arrows
         {
             return name[..dot];
         }
-        return name.StartsWith("Assess", StringComparison.Ordinal) ? Assessor : Contracts;
+        return name.StartsWith("Assess", StringComparison.Ordinal) || name == "FindOutList" ? Assessor : Contracts;
     }
 
     /// <summary>Whether a type lies in the namespace <paramref name="root"/> or below it.</summary>

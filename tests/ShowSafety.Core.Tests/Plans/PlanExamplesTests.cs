@@ -33,6 +33,11 @@ public sealed class PlanExamplesTests
         Plan mine = PlanExamples.StartFrom(Field);
 
         Assert.All(mine.Engines, e => Assert.Null(e.Sheet));
+        Assert.All(
+            mine.Engines,
+            e => Assert.Null(e.Bench!.MassKilograms ?? e.Bench.TippingArmMetres ?? e.Bench.Friction)
+        );
+        Assert.All(mine.Engines, e => Assert.NotNull(e.Bench!.LengthMetres));
         Assert.All(mine.Protectors, p => Assert.Null(p.SnrDb));
         Assert.Empty(mine.Gate!.Permissions);
         Assert.Empty(mine.Gate.EngineEvidence);

@@ -9,6 +9,10 @@ namespace ShowSafety.Core.Plans;
 /// </summary>
 public sealed class FieldDescription
 {
+    private string? _allowed;
+    private string? _allowedOne;
+    private string? _allowedNumber;
+
     internal FieldDescription(PropertyInfo property, FieldAttribute field, FieldShape shape)
     {
         Property = property;
@@ -87,6 +91,13 @@ public sealed class FieldDescription
     internal FieldAttribute Field { get; }
 
     internal FieldShape Shape { get; }
+
+    // Said about every value that is looked at, spelt out only for the first: a plan has thousands of values.
+    internal string Allowed => _allowed ??= AllowedValues.Of(this);
+
+    internal string AllowedOne => _allowedOne ??= AllowedValues.One(this);
+
+    internal string AllowedNumber => _allowedNumber ??= "a number " + AllowedValues.Range(this);
 
     private int FewestPoints =>
         Points switch

@@ -21,7 +21,7 @@ internal static class ListBinder
     {
         if (value.ValueKind != JsonValueKind.Array)
         {
-            problems.WrongKind(at, value, AllowedValues.Of(field));
+            problems.WrongKind(at, value, field.Allowed);
             return null;
         }
 
@@ -59,7 +59,7 @@ internal static class ListBinder
         }
 
         string code = count < field.MinCount ? PlanProblemCodes.TooFew : PlanProblemCodes.TooMany;
-        string allowed = AllowedValues.Of(field);
+        string allowed = field.Allowed;
         problems.Add(at, code, value, allowed, $"The list has {count} elements; expected is {allowed}.");
         return false;
     }

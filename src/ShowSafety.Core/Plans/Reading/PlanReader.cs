@@ -18,9 +18,14 @@ public static class PlanReader
     /// <summary>Reads a plan file from a stream, no further than the largest file accepted.</summary>
     public static PlanReading Read(Stream stream)
     {
-        byte[] buffer = new byte[CatalogueReader.MostBytes + 1];
-        int length = stream.ReadAtLeast(buffer, buffer.Length, throwOnEndOfStream: false);
-        return Read(buffer.AsMemory(0, length));
+        using MemoryStream read = new();
+        byte[] chunk = new byte[64 * 1024];
+        while (read.Length <= CatalogueReader.MostBytes && stream.Read(chunk) is int count and > 0)
+        {
+            read.Write(chunk, 0, count);
+        }
+
+        return Read(read.GetBuffer().AsMemory(0, (int)read.Length));
     }
 }
 

@@ -81,8 +81,8 @@ internal static class RecordBinder
             at.Member(field.Name),
             PlanProblemCodes.Missing,
             null,
-            AllowedValues.Of(field),
-            $"\"{field.Name}\" is missing: {field.Meaning}. Expected is {AllowedValues.Of(field)}."
+            field.Allowed,
+            $"\"{field.Name}\" is missing: {field.Meaning}. Expected is {field.Allowed}."
         );
 
     private static void Unknown(

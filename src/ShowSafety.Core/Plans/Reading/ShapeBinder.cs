@@ -23,7 +23,7 @@ internal static class ShapeBinder
         ProblemList problems
     )
     {
-        string allowed = AllowedValues.One(field);
+        string allowed = field.AllowedOne;
         if (value.ValueKind != JsonValueKind.Array)
         {
             problems.WrongKind(at, value, allowed);
@@ -52,7 +52,7 @@ internal static class ShapeBinder
         bool isRing = field.Points == PointsShape.Ring;
         if (!HasRepeatedPoint(points, isRing, at, problems) && isRing)
         {
-            CheckRing(points, AllowedValues.Of(field), at, problems);
+            CheckRing(points, field.Allowed, at, problems);
         }
     }
 

@@ -23,7 +23,7 @@ internal static class TextBinder
     /// <summary>The text; null where a problem was added, and for an empty text, which says nothing.</summary>
     public static string? Bind(JsonElement value, FieldDescription field, JsonPointer at, ProblemList problems)
     {
-        string allowed = AllowedValues.One(field);
+        string allowed = field.AllowedOne;
         if (Raw(value, allowed, at, problems) is not { } text)
         {
             return null;

@@ -30,7 +30,7 @@ internal static class ValueBinder
     /// <summary>A finite number in the member's range.</summary>
     public static double? Number(JsonElement value, FieldDescription field, JsonPointer at, ProblemList problems)
     {
-        string allowed = "a number " + AllowedValues.Range(field);
+        string allowed = field.AllowedNumber;
         if (value.ValueKind != JsonValueKind.Number)
         {
             problems.WrongKind(at, value, allowed);
@@ -72,7 +72,7 @@ internal static class ValueBinder
             return (int)number;
         }
 
-        problems.Add(at, PlanProblemCodes.NotWhole, value, AllowedValues.One(field), "A whole number is expected.");
+        problems.Add(at, PlanProblemCodes.NotWhole, value, field.AllowedOne, "A whole number is expected.");
         return null;
     }
 
@@ -83,13 +83,13 @@ internal static class ValueBinder
             return value.GetBoolean();
         }
 
-        problems.WrongKind(at, value, AllowedValues.One(field));
+        problems.WrongKind(at, value, field.AllowedOne);
         return null;
     }
 
     private static object? Choice(JsonElement value, FieldDescription field, JsonPointer at, ProblemList problems)
     {
-        string allowed = AllowedValues.One(field);
+        string allowed = field.AllowedOne;
         if (TextBinder.Raw(value, allowed, at, problems) is not { } word)
         {
             return null;
@@ -108,7 +108,7 @@ internal static class ValueBinder
 
     private static DateOnly? Date(JsonElement value, FieldDescription field, JsonPointer at, ProblemList problems)
     {
-        string allowed = AllowedValues.One(field);
+        string allowed = field.AllowedOne;
         if (TextBinder.Raw(value, allowed, at, problems) is not { } text)
         {
             return null;
@@ -125,7 +125,7 @@ internal static class ValueBinder
 
     private static TimeOnly? Time(JsonElement value, FieldDescription field, JsonPointer at, ProblemList problems)
     {
-        string allowed = AllowedValues.One(field);
+        string allowed = field.AllowedOne;
         if (TextBinder.Raw(value, allowed, at, problems) is not { } text)
         {
             return null;

@@ -34,12 +34,7 @@ public sealed class DiffuseRoom
     /// <param name="floor">The floor.</param>
     /// <param name="otherAbsorption">Absorption area of people and air, in m².</param>
     /// <param name="outsideRange">Whether the room is outside the range of the theory.</param>
-    public DiffuseRoom(
-        IEnumerable<RoomSurface> shell,
-        RoomSurface floor,
-        BandValues otherAbsorption,
-        bool outsideRange
-    )
+    public DiffuseRoom(IEnumerable<RoomSurface> shell, RoomSurface floor, BandValues otherAbsorption, bool outsideRange)
     {
         _shell = [.. shell];
         HasHardFloor = floor.Absorption.All(a => a <= HardFloorAbsorption);
@@ -76,10 +71,7 @@ public sealed class DiffuseRoom
     private IEnumerable<RoomSurface> Surfaces => _floor is null ? _shell : _shell.Append(_floor);
 
     private double Mean(int band) =>
-        Math.Min(
-            1,
-            Surfaces.Sum(s => s.AreaSquareMetres * s.Absorption[band]) / Math.Max(Surfaces.Sum(Area), 1e-9)
-        );
+        Math.Min(1, Surfaces.Sum(s => s.AreaSquareMetres * s.Absorption[band]) / Math.Max(Surfaces.Sum(Area), 1e-9));
 
     private double Absorption(int band) =>
         Math.Max(1e-6, Surfaces.Sum(s => s.AreaSquareMetres * s.Absorption[band]) + _other[band]);

@@ -18,11 +18,7 @@ internal sealed record Emitter(PlanPoint Place, double AxisX, double AxisY, Mirr
     {
         (double sin, double cos) = Math.SinCos(Heading.ToRadians(headingDegrees));
         var engine = new Emitter(place, sin, cos, null);
-        return
-        [
-            engine,
-            .. structures.SelectMany(s => MirrorLine.Of(s, place)).Select(line => line.Image(engine)),
-        ];
+        return [engine, .. structures.SelectMany(s => MirrorLine.Of(s, place)).Select(line => line.Image(engine))];
     }
 
     /// <summary>Whether sound from here reaches a place.</summary>

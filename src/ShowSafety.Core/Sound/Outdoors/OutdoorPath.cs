@@ -49,13 +49,7 @@ public static class OutdoorPath
     )
     {
         double slant = SlantMetres(horizontalMetres, sourceHeightMetres - receiverHeightMetres);
-        double ground = GroundEffect.AttenuationDb(
-            band,
-            1,
-            horizontalMetres,
-            sourceHeightMetres,
-            receiverHeightMetres
-        );
+        double ground = GroundEffect.AttenuationDb(band, 1, horizontalMetres, sourceHeightMetres, receiverHeightMetres);
         return FreeFactor(slant, perMetre) / Decibels.ToEnergy(Math.Max(0, ground));
     }
 }

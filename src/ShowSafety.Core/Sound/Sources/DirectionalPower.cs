@@ -96,10 +96,7 @@ public sealed class ReadingEnvelope : DirectionalPower
         bool lowerIsNearer = angle - lower.AngleDegrees <= upper.AngleDegrees - angle;
         (DirectedReading near, DirectedReading far) = lowerIsNearer ? (lower, upper) : (upper, lower);
         double gap = upper.AngleDegrees - lower.AngleDegrees;
-        double share = Math.Min(
-            1,
-            Math.Abs(angle - near.AngleDegrees) / Math.Min(MeasuredWithinDegrees, gap / 2)
-        );
+        double share = Math.Min(1, Math.Abs(angle - near.AngleDegrees) / Math.Min(MeasuredWithinDegrees, gap / 2));
         double nearAdded = AddedDb(near, angle);
         double farAdded = AddedDb(far, angle);
         for (int band = 0; band < levels.Length; band++)

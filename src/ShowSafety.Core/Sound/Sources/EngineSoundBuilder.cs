@@ -18,9 +18,7 @@ internal static class EngineSoundBuilder
         var measured = new MeasuredStates(engine, airPerMetre, findings);
         StateSound[] sounds =
         [
-            .. ids.Select(id =>
-                measured.Of(id, readings.GetValueOrDefault(id) ?? [], states.GetValueOrDefault(id))
-            ),
+            .. ids.Select(id => measured.Of(id, readings.GetValueOrDefault(id) ?? [], states.GetValueOrDefault(id))),
         ];
         StateSound[] inferred = [.. sounds.Select(s => InferredStates.Fill(s, sounds, states))];
         SourceNotes.Say(engine, inferred, states, findings);
@@ -40,8 +38,8 @@ internal static class EngineSoundBuilder
             return Math.Max(0, stated.Value);
         }
 
-        double assumed = sheet.Measurements.FirstOrDefault(MeasurementReduction.HasPlace)?.SourceHeightMetres
-            ?? UnknownHeightMetres;
+        double assumed =
+            sheet.Measurements.FirstOrDefault(MeasurementReduction.HasPlace)?.SourceHeightMetres ?? UnknownHeightMetres;
         findings.Add(
             "sound.shaft-height-assumed",
             Severity.Note,

@@ -135,13 +135,7 @@ internal sealed class Lapses(Engine engine, SoundMeasurement reading, SoundFindi
 {
     /// <summary>Adds a finding that names the reading.</summary>
     public void About(string code, Severity severity, string field, params ReadOnlySpan<FindingArgument> more) =>
-        findings.Add(
-            code,
-            severity,
-            engine.Id,
-            field,
-            [FindingArgument.Of("measurement", reading.Id), .. more]
-        );
+        findings.Add(code, severity, engine.Id, field, [FindingArgument.Of("measurement", reading.Id), .. more]);
 
     /// <summary>Adds a finding "cannot tell" that names the reading.</summary>
     public void CannotTell(string code, string field, params ReadOnlySpan<FindingArgument> more) =>

@@ -1,7 +1,6 @@
 using System.Collections;
-using ShowSafety.Core.Plans;
 
-namespace ShowSafety.Core;
+namespace ShowSafety.Core.Plans;
 
 /// <summary>Names people know the elements of a plan by, by id. Equal by content.</summary>
 public sealed class ElementNames : IReadOnlyDictionary<string, string>, IEquatable<ElementNames>

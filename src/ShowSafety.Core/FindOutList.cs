@@ -1,0 +1,70 @@
+using System.Collections.Frozen;
+using ShowSafety.Core.Measures;
+using ShowSafety.Core.Plans;
+
+namespace ShowSafety.Core;
+
+/// <summary>
+/// Makes the find-out list of a plan: what is missing, from the findings that say "cannot tell", and what was assumed,
+/// priced by assessing the plan once more with a value that finding out may well give.
+/// </summary>
+public static class FindOutList
+{
+    // A line moves by rounding to the tape's decimetre alone; less than this is no gain.
+    private const double SmallestGainMetres = 0.2;
+
+    private static readonly FrozenDictionary<string, FieldDescription> Fields = FieldCatalogue
+        .Reachable(FieldCatalogue.Plan)
+        .SelectMany(r => r.Fields)
+        .DistinctBy(f => f.FullName)
+        .ToFrozenDictionary(f => f.FullName);
+
+    /// <summary>The list, the costliest first.</summary>
+    public static ValueList<FindOutItem> Of(Plan plan, Assessment assessment) =>
+        [
+            .. Missing(assessment)
+                .Concat(Assumed(plan, assessment))
+                .OrderByDescending(i => i.Cost ?? Severity.Note)
+                .ThenByDescending(i => i.LineMetres?.Best ?? 0)
+                .ThenBy(i => i.Field, StringComparer.Ordinal)
+                .ThenBy(i => i.ElementId, StringComparer.Ordinal),
+        ];
+
+    private static IEnumerable<FindOutItem> Missing(Assessment assessment) =>
+        assessment
+            .Findings.Where(f => f.Field is not null)
+            .GroupBy(f => (Field: f.Field!, f.ElementId))
+            .Select(g =>
+            {
+                FieldDescription field = Fields[g.Key.Field];
+                return new FindOutItem(
+                    g.Key.Field,
+                    g.Key.ElementId,
+                    field.Meaning,
+                    field.FindOut,
+                    g.Max(f => f.Severity),
+                    null
+                );
+            });
+
+    private static IEnumerable<FindOutItem> Assumed(Plan plan, Assessment assessment) =>
+        assessment
+            .Assumptions.Where(a => a.Pedigree == Pedigree.Assumed)
+            .Select(a => new FindOutItem(a.Field, a.ElementId, a.Meaning, a.FindOut, null, Gain(plan, assessment, a)));
+
+    private static Quantity? Gain(Plan plan, Assessment assessment, Assumption assumption)
+    {
+        if (Fields[assumption.Field].Hopeful is not { } hopeful || Distance(assessment) is not { } now)
+        {
+            return null;
+        }
+
+        Plan known = PlanEdit.WithStated(plan, assumption.Pointer, hopeful);
+        return Distance(Assessor.WithoutCosts(known)) is { } then && now - then > SmallestGainMetres
+            ? Quantity.Plain(now - then, Unit.Metre)
+            : null;
+    }
+
+    private static double? Distance(Assessment assessment) =>
+        assessment.Layout.Figures.Where(f => f.Key == "layout.line-distance").Min(f => (double?)f.Value.Best);
+}
