@@ -31,17 +31,28 @@ internal sealed record BriefInput
 
     public ValueList<Assumption> Assumptions { get; init; } = [];
 
-    public ValueList<FindOutRow> FindOut { get; init; } = [];
+    public ValueList<FindOutItem> FindOut { get; init; } = [];
 
     public ValueList<DutyRow> Duties { get; init; } = [];
 
-    /// <summary>Titles of the rule sets chosen.</summary>
-    public ValueList<string> RuleTitles { get; init; } = [];
-
-    /// <summary>What each rule set asks the user to confirm with the authority.</summary>
-    public ValueList<string> RuleNotes { get; init; } = [];
-
     public Phrasebook Words => field ??= new Phrasebook(ElementNames.Of(Plan));
+
+    public static BriefInput Of(Plan plan, Assessment assessment, DateTimeOffset preparedOn) =>
+        new()
+        {
+            Plan = plan,
+            PlanHash = assessment.PlanHash,
+            PreparedOn = preparedOn,
+            IsExample = assessment.IsExample,
+            Headline = assessment.HeadlineSentence,
+            Findings = assessment.Findings,
+            Zones = [.. assessment.Zones],
+            Figures = [.. assessment.Figures],
+            Layout = assessment.Layout,
+            Assumptions = assessment.Assumptions,
+            FindOut = assessment.FindOut,
+            Duties = DutyRows.Of(assessment.Exposure, new Phrasebook(assessment.Names)),
+        };
 
     public bool NotToRun => Findings.Any(finding => finding.Severity == Severity.Stop);
 
@@ -56,9 +67,3 @@ internal sealed record BriefInput
 
     public IEnumerable<Finding> Of(Severity severity) => Findings.Where(finding => finding.Severity == severity);
 }
-
-/// <summary>A fact to be found out, as the brief prints it.</summary>
-internal sealed record FindOutRow(string Where, string What, string How, string Cost);
-
-/// <summary>A clause of a rule chosen and what it asks of a group of people, as the brief prints it.</summary>
-internal sealed record DutyRow(string Who, string Rule, string Value, string Limit, string Duty);

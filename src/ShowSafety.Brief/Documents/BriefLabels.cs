@@ -1,6 +1,8 @@
 using System.Globalization;
 using ShowSafety.Core;
 using ShowSafety.Core.Citations;
+using ShowSafety.Core.Exposure;
+using ShowSafety.Core.Exposure.Rules;
 using ShowSafety.Core.Measures;
 using ShowSafety.Core.Plans;
 
@@ -17,6 +19,13 @@ internal static class BriefLabels
     public const string UnnamedEvent = "Event not named";
     public const string NoDate = "Date not given";
     public const string NotStated = "not stated";
+    public const string WholePlan = "the place";
+    public const string CannotTell = "cannot tell";
+    public const string Meets = "Meets the rule chosen";
+    public const string Comparison = "shown as a comparison, binds nobody here";
+    public const string AtTheEar = "under the protector worn";
+    public const string UnknownRules = "not known here, nothing was compared with it";
+    public const string CostsCaution = "a cautious value is used";
     public const string Nobody = "nobody named";
 
     public const string StopsHead = "NOT TO RUN";
@@ -174,6 +183,37 @@ internal static class BriefLabels
             PermissionGiver.Organiser => "the organiser",
             PermissionGiver.FireAuthority => "the fire officer or fire authority",
             _ => "the insurer",
+        };
+
+    public static string CostOf(Severity severity) =>
+        severity switch
+        {
+            Severity.Stop => "a stop: NOT TO RUN",
+            Severity.Act => "something to be closed by name before the run",
+            _ => "a note",
+        };
+
+    public static string Of(PersonPart part) => part == PersonPart.Adults ? "adults" : "children";
+
+    public static string Of(RuleMetric metric) =>
+        metric switch
+        {
+            RuleMetric.DailyLevel => "daily noise exposure level",
+            RuleMetric.Dose => "daily dose",
+            RuleMetric.WindowLevel => "mean level of the worst stretch of time",
+            RuleMetric.SteadyLevel => "highest steady level",
+            RuleMetric.FastMaximumLevel => "largest fast level",
+            _ => "C-weighted peak",
+        };
+
+    public static string Of(Duty duty) =>
+        duty switch
+        {
+            Duty.InformAndOffer => "tell them, and have hearing protectors ready for them",
+            Duty.WearAndMark => "hearing protectors are worn, the zone is marked, the exposure is brought down",
+            Duty.NotToExceed => "not to be exceeded: bring the exposure down at once",
+            Duty.HearingProgramme => "a hearing conservation programme",
+            _ => "keep the audience out",
         };
 
     public static string Of(LegalClass legalClass) =>

@@ -38,7 +38,7 @@ internal static class AssumptionsSection
 
     private static string Where(BriefInput input, Assumption assumption) =>
         assumption.ElementId is null
-            ? "the place"
+            ? BriefLabels.WholePlan
             : string.Join(
                 ", ",
                 new[] { assumption.ElementId, assumption.PartId }

@@ -1,5 +1,6 @@
 using ShowSafety.Brief.Typesetting;
 using ShowSafety.Core;
+using ShowSafety.Core.Exposure.Rules;
 using ShowSafety.Core.Measures;
 using ShowSafety.Core.Plans;
 
@@ -59,7 +60,7 @@ internal static class OpeningSection
                 ["Brief printed for", BriefLabels.Day(DateOnly.FromDateTime(input.PreparedOn.DateTime))],
                 [
                     "Rules chosen",
-                    plan.RuleSets.Count == 0 ? BriefLabels.NotStated : string.Join(", ", input.RuleTitles),
+                    plan.RuleSets.Count == 0 ? BriefLabels.NotStated : string.Join("\n", RuleTitles(plan)),
                 ],
                 ["Weather it holds for", Weather(plan.Site.Weather)],
             ],
@@ -68,6 +69,9 @@ internal static class OpeningSection
         {
             HasHead = false,
         };
+
+    private static IEnumerable<string> RuleTitles(Plan plan) =>
+        plan.RuleSets.Select(id => RuleSetLibrary.Find(id)?.Title ?? $"{id} ({BriefLabels.UnknownRules})");
 
     private static string Days(Plan plan) =>
         plan.Event is { Days.Count: > 0 } shown

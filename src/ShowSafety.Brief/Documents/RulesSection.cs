@@ -1,4 +1,5 @@
 using ShowSafety.Brief.Typesetting;
+using ShowSafety.Core.Exposure.Rules;
 using ShowSafety.Core.Measures;
 
 namespace ShowSafety.Brief.Documents;
@@ -9,9 +10,9 @@ internal static class RulesSection
     public static IEnumerable<Block> Compose(BriefInput input)
     {
         yield return Sections.Head(BriefLabels.RulesSection);
-        foreach (string confirm in input.RuleNotes)
+        foreach (RuleSet set in DutyRows.Sets(input.Plan))
         {
-            yield return new Paragraph(confirm, TextStyles.Note);
+            yield return new Paragraph($"{set.Title}, {set.Source.Edition}. {set.Confirm}", TextStyles.Note);
         }
 
         yield return new Table(
@@ -25,9 +26,9 @@ internal static class RulesSection
             input.Duties.Select(Row).ToValueList(),
             input.Plan.RuleSets.Count == 0
                 ? "No rules were chosen, so nothing was compared. Choose the rule sets that hold for this place."
-                : "No clause of the rules chosen is set off by the values that could be told."
+                : "No clause of the rules chosen covers anybody the plan names."
         );
     }
 
-    private static ValueList<RichText> Row(DutyRow duty) => [duty.Who, duty.Rule, duty.Value, duty.Limit, duty.Duty];
+    private static ValueList<RichText> Row(DutyRow duty) => [duty.Who, duty.Rule, duty.Value, duty.Limit, duty.Asks];
 }

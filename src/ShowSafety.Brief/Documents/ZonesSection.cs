@@ -1,5 +1,6 @@
 using ShowSafety.Brief.Typesetting;
 using ShowSafety.Core;
+using ShowSafety.Core.Exposure.Rules;
 using ShowSafety.Core.Measures;
 using ShowSafety.Core.Wording;
 
@@ -31,9 +32,12 @@ internal static class ZonesSection
         );
     }
 
+    private static string Part(Zone zone) =>
+        zone.Part.Length == 0 ? "" : $" ({RuleSetLibrary.Find(zone.Part)?.Title ?? zone.Part.Replace('-', ' ')})";
+
     private static ValueList<RichText> Row(BriefInput input, Zone zone) =>
         [
-            Sections.Sentence(RowLabels.Of(zone.Row)) + (zone.Part.Length > 0 ? $" ({zone.Part})" : ""),
+            Sections.Sentence(RowLabels.Of(zone.Row)) + Part(zone),
             input.Words.Name(zone.ElementId)!,
             zone.Reach is { } reach ? RichText.Strong(ValueFormat.Planning(reach)) : "by place",
             zone.Boundary is { } boundary ? ValueFormat.Planning(boundary) : "a choice",

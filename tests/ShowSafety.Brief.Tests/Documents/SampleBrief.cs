@@ -186,10 +186,12 @@ internal static class SampleBrief
             ],
             Layout = Layout(),
             Assumptions = AssumptionList.Of(Plan),
-            FindOut = [new("Bench north", "thrust", "with a scale or a spring balance", "a stop")],
+            FindOut =
+            [
+                new("ThrottleState.ThrustNewtons", "e1", "thrust", FindOut.Scale, Severity.Stop, null),
+                new("Site.Air", null, "air", FindOut.Meter, null, Quantity.Plain(1.5, Unit.Metre)),
+            ],
             Duties = [new("Spectators", "Noise rules, clause 1", "86.0 dB(A)", "85 dB(A)", "protectors are worn")],
-            RuleTitles = ["Noise rules"],
-            RuleNotes = ["Confirm with the authority."],
         };
 
     private static LayoutAssessment Layout() =>
