@@ -25,7 +25,7 @@ public static class RuleMetrics
         clause.Metric switch
         {
             RuleMetric.DailyLevel => levels => DailyDbA(stay, levels, otherDbA),
-            RuleMetric.Dose => levels => DosePercent(clause.Scale, stay, levels, otherDbA),
+            RuleMetric.Dose => levels => DosePercent(clause.Scale(), stay, levels, otherDbA),
             RuleMetric.WindowLevel => Window(clause, stay, otherDbA),
             RuleMetric.SteadyLevel => levels => stay.Heard.Select(c => levels[c]).Append(otherDbA).Max(),
             _ => null,

@@ -35,7 +35,7 @@ public static class StayTime
 
     private static double? DoseHours(RuleClause clause, double levelDbA, double otherDbA)
     {
-        DoseScale scale = clause.Scale;
+        DoseScale scale = clause.Scale();
         double spent = scale.DosePercent(new LevelTime(otherDbA, ExposureLevel.ReferenceHours));
         return levelDbA >= (scale.ThresholdDbA ?? double.NegativeInfinity)
             ? scale.PermittedHours(levelDbA) * Math.Max(0, clause.Limit - spent) / 100

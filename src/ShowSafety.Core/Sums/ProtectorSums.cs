@@ -66,36 +66,6 @@ internal static class ProtectorSums
             Ratings
         ),
         new(
-            "protector-nrr",
-            "level at the ear with a noise reduction rating",
-            [
-                ExposureSums.Level("averageDb", "time-weighted average without protector", Unit.Decibel),
-                Rating("ratingDb", "NRR"),
-                new("weighting", "weighting of the average", Unit.One) { Words = ["A", "C"] },
-                new("halved", "whether half the reduction is counted for field use", Unit.One)
-                {
-                    Words = ["no", "yes"],
-                },
-            ],
-            ["osha-1910-95"],
-            Nrr
-        ),
-        new(
-            "protector-nrr-double",
-            "level at the ear with plug and muff by the noise reduction rating",
-            [
-                ExposureSums.Level("averageDbA", "time-weighted average without protector"),
-                Rating("firstDb", "NRR of one"),
-                Rating("secondDb", "NRR of the other"),
-                new("halved", "whether half the reduction is counted for field use", Unit.One)
-                {
-                    Words = ["no", "yes"],
-                },
-            ],
-            ["osha-1910-95"],
-            NrrDouble
-        ),
-        new(
             "protector-double",
             "most that plug and muff together give",
             [Rating("firstDb", "reduction of one"), Rating("secondDb", "reduction of the other")],
@@ -122,10 +92,10 @@ internal static class ProtectorSums
             ListLength = OctaveBand.Count,
         };
 
-    private static SumParameter Rating(string key, string meaning) =>
+    internal static SumParameter Rating(string key, string meaning) =>
         new(key, meaning, Unit.Decibel) { Min = 0, Max = 60 };
 
-    private static ArgumentException Refused(string reason, string parameter) => new(reason, parameter);
+    internal static ArgumentException Refused(string reason, string parameter) => new(reason, parameter);
 
     private static SumAnswer AtEar(double calculated, double unprotected, ValueList<string> steps)
     {
@@ -220,46 +190,6 @@ internal static class ProtectorSums
             ]
         );
     }
-
-    private static SumAnswer Nrr(SumInput input)
-    {
-        double average = input.Number("averageDb");
-        double rating = input.Number("ratingDb");
-        bool isHalved = input.Word("halved") == "yes";
-        bool isC = input.Word("weighting") == "C";
-        if (isC && isHalved)
-        {
-            throw Refused("Half the reduction is used with A-weighted averages only.", "halved");
-        }
-
-        double ear = isC
-            ? NoiseReductionRating.FromCWeightedDbA(average, rating)
-            : NoiseReductionRating.FromAWeightedDbA(average, rating, isHalved);
-        return Ear(
-            ear,
-            isC ? "TWA_C − NRR"
-                : isHalved ? "TWA_A − (NRR − 7)/2"
-                : "TWA_A − (NRR − 7)"
-        );
-    }
-
-    private static SumAnswer NrrDouble(SumInput input)
-    {
-        bool isHalved = input.Word("halved") == "yes";
-        double ear = NoiseReductionRating.DoubleDbA(
-            input.Number("averageDbA"),
-            input.Number("firstDb"),
-            input.Number("secondDb"),
-            isHalved
-        );
-        return Ear(ear, isHalved ? "TWA_A − [(higher NRR − 7)/2 + 5]" : "TWA_A − [(higher NRR − 7) + 5]");
-    }
-
-    private static SumAnswer Ear(double ear, string formula) =>
-        new(
-            [new("earDbA", ear, Unit.DecibelA, "level at the ear")],
-            [ExposureSums.Line($"{formula} = {ear:0.0} dB(A)")]
-        );
 
     private static SumAnswer Double(SumInput input)
     {

@@ -72,7 +72,7 @@ public sealed class RuleJudge
             clause.Metric,
             clause.AtTheEar,
             value,
-            Quantity.Plain(clause.Limit, clause.LimitUnit) with
+            Quantity.Plain(clause.Limit, clause.LimitUnit()) with
             {
                 Citations = [rule.Set.Source.Citation],
             },
@@ -119,7 +119,7 @@ public sealed class RuleJudge
             double planning = metric(levels.Planning);
             highest =
                 highest is null || planning > highest.Planning
-                    ? Quantity.CautiousHigh(metric(levels.Best), planning, clause.LimitUnit)
+                    ? Quantity.CautiousHigh(metric(levels.Best), planning, clause.LimitUnit())
                     : highest;
         }
 

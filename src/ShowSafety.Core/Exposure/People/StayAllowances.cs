@@ -55,7 +55,7 @@ public static class StayAllowances
         clause.Metric switch
         {
             RuleMetric.DailyLevel => Decibels.ToEnergy(ExposureLevel.DailyDbA(parts) - clause.Limit),
-            RuleMetric.Dose => clause.Scale.DosePercent(parts) / clause.Limit,
+            RuleMetric.Dose => clause.Scale().DosePercent(parts) / clause.Limit,
             _ => null,
         };
 

@@ -100,7 +100,14 @@ public static class TimelineBuilder
     {
         if (!runs.SelectMany(Steps).Any())
         {
-            yield return new("exposure.no-programme", Severity.Act) { CannotTell = true, Field = "Programme.Runs" };
+            // With an engine and an audience, the audience limit is what can't be told: that is a stop.
+            bool hasAudience = plan.Engines.Count > 0 && plan.People.Any(g => g.Role == PersonRole.Visitor);
+            yield return new("exposure.no-programme", hasAudience ? Severity.Stop : Severity.Act)
+            {
+                CannotTell = true,
+                Field = "Programme.Runs",
+                Row = ZoneRow.AudienceLimit,
+            };
         }
 
         foreach (Run run in runs)

@@ -83,7 +83,7 @@ public sealed record RuleClause(
 )
 {
     /// <summary>Unit of the limit.</summary>
-    public Unit LimitUnit =>
+    public Unit LimitUnit() =>
         Metric switch
         {
             RuleMetric.Dose => Unit.Percent,
@@ -92,7 +92,7 @@ public sealed record RuleClause(
         };
 
     /// <summary>The dose scale of a clause about a dose; checked when the file is read.</summary>
-    public DoseScale Scale =>
+    public DoseScale Scale() =>
         new(CriterionDbA ?? Limit, ExchangeDb ?? DoseScale.EqualEnergyExchangeDb)
         {
             CriterionHours = CriterionHours ?? ExposureLevel.ReferenceHours,

@@ -143,7 +143,7 @@ public static class SoundZones
                             set.Source.Citation
                         ),
                         context.Sound.AreaAtOrAbove(place => levels.MetricAt(place, metric), clause.Limit),
-                        Quantity.Plain(clause.Limit, clause.LimitUnit)
+                        Quantity.Plain(clause.Limit, clause.LimitUnit())
                     );
                 }
             }
