@@ -4,13 +4,14 @@ namespace ShowSafety.Core;
 internal static class CannotTell
 {
     /// <summary>The finding that a verdict needs a member nobody stated.</summary>
-    /// <typeparam name="T">Record that has the member.</typeparam>
+    /// <param name="owner">Record that has the member.</param>
     /// <param name="code">Code of the finding.</param>
     /// <param name="severity">What not knowing weighs.</param>
     /// <param name="member">Name of the member, by nameof.</param>
     /// <param name="elementId">Id of the element, or null for the whole plan.</param>
     /// <param name="row">Row of the zones table, or null.</param>
-    public static Finding Without<T>(
+    public static Finding Without(
+        Type owner,
         string code,
         Severity severity,
         string member,
@@ -20,7 +21,7 @@ internal static class CannotTell
         new(code, severity)
         {
             CannotTell = true,
-            Field = $"{typeof(T).Name}.{member}",
+            Field = $"{owner.Name}.{member}",
             ElementId = elementId,
             Row = row,
         };

@@ -244,7 +244,7 @@ public static class DebrisCitations
             ),
             new(
                 DebrisSources.ChoiceDragLow,
-                "Least drag: a sector flies edge on, held by its spin, a small piece as a cube; drag coefficient 0.80",
+                "Drag to plan with: coefficient 0.80; direct flight tumbling, landing area edge on, since spin may hold a sector's plane",
                 "",
                 "",
                 Basis.Choice,

@@ -113,7 +113,7 @@ public static class SiteCitations
             new(
                 SiteSources.SuppliesFuelSeparation,
                 "HSG51, The storage of flammable liquids in containers",
-                "3rd edition, 2015",
+                "2nd edition, 1998",
                 "separation table",
                 Basis.Memory,
                 "2 m up to 1,000 L, 4 m above"
@@ -184,10 +184,10 @@ public static class SiteCitations
             ),
             new(
                 SiteSources.SuppliesRating,
-                "EN 3-7, Portable fire extinguishers",
+                "EN 3-7, Portable fire extinguishers, as quoted in Int. J. Environ. Res. Public Health 2020, 17(2), 411",
                 "2004",
                 "annex on class B test fires",
-                Basis.Memory,
+                Basis.Secondary,
                 "litres of test liquid and tray area of a B number"
             ),
             new(

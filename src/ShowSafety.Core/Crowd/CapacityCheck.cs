@@ -74,7 +74,8 @@ internal sealed record CapacityCheck(ValueList<Figure> Figures, ValueList<Findin
     {
         if (space.Exits.Count == 0)
         {
-            yield return CannotTell.Without<Site>(
+            yield return CannotTell.Without(
+                typeof(Site),
                 "crowd.exits-missing",
                 space.IsEnclosed ? Severity.Stop : Severity.Act,
                 nameof(Site.Exits),
@@ -93,7 +94,8 @@ internal sealed record CapacityCheck(ValueList<Figure> Figures, ValueList<Findin
 
         foreach (SiteExit exit in space.Exits.Where(e => e.WidthMetres.Positive() is null))
         {
-            yield return CannotTell.Without<SiteExit>(
+            yield return CannotTell.Without(
+                typeof(SiteExit),
                 "crowd.exit-width-missing",
                 Severity.Act,
                 nameof(SiteExit.WidthMetres),

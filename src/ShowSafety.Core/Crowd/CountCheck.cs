@@ -10,7 +10,12 @@ internal static class CountCheck
         var visitors = plan.People.Where(g => g.Role == PersonRole.Visitor).ToList();
         if (visitors.Count == 0)
         {
-            yield return CannotTell.Without<Plan>("crowd.visitors-not-on-plan", Severity.Act, nameof(Plan.People));
+            yield return CannotTell.Without(
+                typeof(Plan),
+                "crowd.visitors-not-on-plan",
+                Severity.Act,
+                nameof(Plan.People)
+            );
         }
 
         foreach (Finding finding in visitors.SelectMany(OfGroup))
@@ -42,7 +47,7 @@ internal static class CountCheck
     }
 
     private static Finding Unknown(string code, string member, PersonGroup group) =>
-        CannotTell.Without<PersonGroup>(code, Severity.Act, member, group.Id) with
+        CannotTell.Without(typeof(PersonGroup), code, Severity.Act, member, group.Id) with
         {
             Place = group.Place,
         };

@@ -29,7 +29,8 @@ internal static class LineCheck
     {
         if (plan.CrowdLine is null)
         {
-            yield return CannotTell.Without<Plan>(
+            yield return CannotTell.Without(
+                typeof(Plan),
                 "crowd.line-missing",
                 Severity.Act,
                 nameof(Plan.CrowdLine),
@@ -40,7 +41,8 @@ internal static class LineCheck
 
         if (plan.CrowdLine.PanelLengthMetres.Positive() is null)
         {
-            yield return CannotTell.Without<CrowdLine>(
+            yield return CannotTell.Without(
+                typeof(CrowdLine),
                 "crowd.panel-length-missing",
                 Severity.Note,
                 nameof(CrowdLine.PanelLengthMetres)

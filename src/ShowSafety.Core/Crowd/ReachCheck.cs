@@ -86,7 +86,12 @@ internal sealed record ReachCheck(ValueList<Figure> Figures, ValueList<Zone> Zon
     {
         if (line.HeightMetres.Positive() is not { } height)
         {
-            yield return Unknown<CrowdLine>("crowd.barrier-height-missing", nameof(CrowdLine.HeightMetres), null);
+            yield return Unknown(
+                typeof(CrowdLine),
+                "crowd.barrier-height-missing",
+                nameof(CrowdLine.HeightMetres),
+                null
+            );
         }
         else if (height * 1000 < ReachTable.LowestBarrierMillimetres)
         {
@@ -122,11 +127,11 @@ internal sealed record ReachCheck(ValueList<Figure> Figures, ValueList<Zone> Zon
         bool noChildren = visitors.Count > 0 && visitors.All(g => g.Children == 0);
         if (line.Infill is null)
         {
-            yield return Unknown<CrowdLine>("crowd.barrier-infill-missing", nameof(CrowdLine.Infill), null);
+            yield return Unknown(typeof(CrowdLine), "crowd.barrier-infill-missing", nameof(CrowdLine.Infill), null);
         }
         else if (line.Infill == BarrierInfill.Rails && !noChildren)
         {
-            yield return Unknown<CrowdLine>("crowd.children-reach-through", nameof(CrowdLine.Infill), null);
+            yield return Unknown(typeof(CrowdLine), "crowd.children-reach-through", nameof(CrowdLine.Infill), null);
         }
     }
 
@@ -134,7 +139,12 @@ internal sealed record ReachCheck(ValueList<Figure> Figures, ValueList<Zone> Zon
     {
         if (engine.ShaftHeightMetres.Positive() is null)
         {
-            yield return Unknown<Engine>("crowd.shaft-height-missing", nameof(Engine.ShaftHeightMetres), engine.Id);
+            yield return Unknown(
+                typeof(Engine),
+                "crowd.shaft-height-missing",
+                nameof(Engine.ShaftHeightMetres),
+                engine.Id
+            );
         }
 
         if (EngineBody.LengthMetres(engine) is null)
@@ -156,7 +166,7 @@ internal sealed record ReachCheck(ValueList<Figure> Figures, ValueList<Zone> Zon
         }
 
         Finding Size(string code, string member, double assumed) =>
-            Unknown<EngineSheet>(code, member, engine.Id) with
+            Unknown(typeof(EngineSheet), code, member, engine.Id) with
             {
                 Arguments = [FindingArgument.Of("assumed", Quantity.CautiousHigh(assumed, assumed, Unit.Metre))],
                 Citations = [SiteSources.CrowdAssumedSize],
@@ -166,8 +176,8 @@ internal sealed record ReachCheck(ValueList<Figure> Figures, ValueList<Zone> Zon
     private static Finding Barrier(string code) =>
         new(code, Severity.Act) { Row = ZoneRow.HotAndSpinningParts, Citations = [SiteSources.CrowdReach] };
 
-    private static Finding Unknown<T>(string code, string member, string? elementId) =>
-        CannotTell.Without<T>(code, Severity.Act, member, elementId, ZoneRow.HotAndSpinningParts) with
+    private static Finding Unknown(Type owner, string code, string member, string? elementId) =>
+        CannotTell.Without(owner, code, Severity.Act, member, elementId, ZoneRow.HotAndSpinningParts) with
         {
             Citations = [SiteSources.CrowdReach],
         };

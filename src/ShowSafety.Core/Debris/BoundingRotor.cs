@@ -28,6 +28,11 @@ internal static class BoundingRotor
         double thickness = RotorMaterials.Thickness(m, r, 0, density);
         RotorCase bounding = Build(rotor, r, m, density, Math.Min(thickness, Stated(rotor) ?? thickness), between);
         say.Bounding(bounding);
+        if (bounding.BladeKilograms is null)
+        {
+            say.BladesUnknown();
+        }
+
         return bounding;
     }
 
@@ -51,7 +56,8 @@ internal static class BoundingRotor
             DensityKilogramsPerCubicMetre = density,
             BestThicknessMetres = thickness,
             PlanningThicknessMetres = thickness,
-            BladeCount = null,
+            BladeCount = rotor.BladeCount is >= 1 and <= 1000 ? rotor.BladeCount : null,
+            Bounding = true,
             NearestPlaneMetres = planes.Near,
             FarthestPlaneMetres = planes.Far,
             Pedigree = Pedigree.Assumed,

@@ -45,16 +45,20 @@ internal static class DirectFlightZones
             PieceHalfSizeMetres = burst.Rotors.Max(r => Math.Max(r.TipRadiusMetres, r.BestThicknessMetres / 2)),
         };
 
-    /// <summary>Largest flat-fire distance of some pieces.</summary>
+    /// <summary>
+    /// Largest reach of direct flight of some pieces: level flight to the line of injury, and no farther than the
+    /// piece can land at all, since level flight leaves gravity out.
+    /// </summary>
     public static Quantity ReachOf(IReadOnlyList<DebrisPiece> pieces)
     {
-        Quantity farthest = pieces.MaxBy(p => p.FlatFireDistance.Planning)!.FlatFireDistance;
-        double best = pieces.Max(p => p.FlatFireDistance.Best);
-        return Quantity.CautiousHigh(best, farthest.Planning, Unit.Metre) with
+        Quantity longest = pieces.MaxBy(p => p.FlatFireDistance.Planning)!.FlatFireDistance;
+        double best = pieces.Max(p => Math.Min(p.FlatFireDistance.Best, p.LandingDistance.Best));
+        double planning = pieces.Max(p => Math.Min(p.FlatFireDistance.Planning, p.LandingDistance.Planning));
+        return Quantity.CautiousHigh(best, Math.Max(best, planning), Unit.Metre) with
         {
-            Pedigree = farthest.Pedigree,
-            Citations = farthest.Citations,
-            Sum = farthest.Sum,
+            Pedigree = longest.Pedigree,
+            Citations = longest.Citations,
+            Sum = longest.Sum,
         };
     }
 

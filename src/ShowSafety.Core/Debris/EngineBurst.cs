@@ -11,12 +11,10 @@ internal sealed record EngineBurst
     public required ValueList<RotorCase> Rotors { get; init; }
     public required ValueList<DebrisPiece> Pieces { get; init; }
 
-    /// <summary>Whether a rotor could not be told, so that no screen can be shown to hold every piece.</summary>
+    /// <summary>Whether a rotor or the blades of one could not be told, so that no screen can be shown to hold every piece.</summary>
     public required bool SomethingUnknown { get; init; }
 
     public string EngineName => string.IsNullOrWhiteSpace(Engine.Name) ? Engine.Id : Engine.Name;
-
-    public DebrisPiece FarthestInFlight => Pieces.MaxBy(p => p.FlatFireDistance.Planning)!;
 
     public DebrisPiece FarthestLanded => Pieces.MaxBy(p => p.LandingDistance.Planning)!;
 
@@ -50,7 +48,7 @@ internal sealed record EngineBurst
             Air = air,
             Rotors = [.. known],
             Pieces = [.. known.SelectMany(r => PieceFactory.Of(engine.Id, r, air))],
-            SomethingUnknown = known.Length < sheet.Rotors.Count,
+            SomethingUnknown = known.Length < sheet.Rotors.Count || known.Any(r => r.BladeKilograms is null),
         };
     }
 

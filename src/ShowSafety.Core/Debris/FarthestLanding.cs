@@ -3,7 +3,7 @@ namespace ShowSafety.Core.Debris;
 /// <summary>The launch angle that carries a piece farthest, by search.</summary>
 public static class FarthestLanding
 {
-    private const int CoarseAngles = 15;
+    private const int CoarseAngles = 9;
     private const int Refinements = 12;
     private static readonly double Golden = (Math.Sqrt(5) - 1) / 2;
 
@@ -21,14 +21,26 @@ public static class FarthestLanding
         double coarse = Enumerable.Range(0, CoarseAngles + 1).Select(i => i * step).MaxBy(Range);
         double low = Math.Max(0, coarse - step);
         double high = Math.Min(90, coarse + step);
+        (double left, double right) = (high - (Golden * (high - low)), low + (Golden * (high - low)));
+        (double leftRange, double rightRange) = (Range(left), Range(right));
         for (int i = 0; i < refinements; i++)
         {
-            double left = high - (Golden * (high - low));
-            double right = low + (Golden * (high - low));
-            (low, high) = Range(left) > Range(right) ? (low, right) : (left, high);
+            // One of the two inner points stays an inner point of the narrower bracket: one flight a step.
+            if (leftRange > rightRange)
+            {
+                (high, right, rightRange) = (right, left, leftRange);
+                left = high - (Golden * (high - low));
+                leftRange = Range(left);
+            }
+            else
+            {
+                (low, left, leftRange) = (left, right, rightRange);
+                right = low + (Golden * (high - low));
+                rightRange = Range(right);
+            }
         }
 
-        double best = Range((low + high) / 2) > Range(coarse) ? (low + high) / 2 : coarse;
+        double best = leftRange > rightRange ? left : right;
         return (best, flight.Land(best));
 
         double Range(double elevation) => flight.Land(elevation).DistanceMetres;

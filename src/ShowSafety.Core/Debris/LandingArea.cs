@@ -58,7 +58,7 @@ internal static class LandingArea
         ValueList<FindingArgument> arguments =
         [
             FindingArgument.Of("reach", ReachOf(burst)),
-            FindingArgument.Of("energy", burst.FarthestLanded.LandingEnergy),
+            FindingArgument.Of("energy", burst.Pieces.MaxBy(p => p.LandingEnergy.Planning)!.LandingEnergy),
         ];
         return acceptance is null
             ? Make(Code, Severity.Act, arguments)

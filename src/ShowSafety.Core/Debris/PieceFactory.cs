@@ -81,15 +81,13 @@ internal static class PieceFactory
             air.HeightMetres,
             0
         );
-        double planningArea = Math.Min(planningShape.LeastAreaSquareMetres, bestShape.TumblingAreaSquareMetres);
-        var planning = Flight.Of(
-            release.MassKilograms,
-            release.PlanningSpeed,
-            Drag.PerMetre(air.PlanningDensity, Drag.PlanningLow * planningArea, release.MassKilograms),
-            air.HeightMetres,
-            air.WindMetresPerSecond
-        );
+        double planningArea = Math.Min(planningShape.TumblingAreaSquareMetres, bestShape.TumblingAreaSquareMetres);
+        Flight planning = PlanningFlight(release, planningArea, air);
+        // A spinning sector may keep its plane and fly edge on. That decides how far the landing area is looked for;
+        // the direct-flight sector takes the tumbling piece with drag at the low end of the published range.
+        Flight edgeOn = PlanningFlight(release, Math.Min(planningShape.LeastAreaSquareMetres, planningArea), air);
         var quantities = new PieceQuantities(
+            name.Kind,
             (Pedigree)Math.Max((int)rotor.Pedigree, (int)air.Pedigree),
             rotor.Pedigree
         );
@@ -100,29 +98,28 @@ internal static class PieceFactory
             Speed = quantities.Rotor(release.BestSpeed, release.PlanningSpeed, Unit.MetrePerSecond),
             Translation = quantities.Rotor(best.StartJoules, planning.StartJoules, Unit.Joule),
             Spin = quantities.Rotor(release.BestSpin, release.PlanningSpin, Unit.Joule),
-            Area = quantities.Low(
-                bestShape.TumblingAreaSquareMetres * 1e4,
-                planningArea * 1e4,
-                Unit.SquareCentimetre,
-                "tumbling-area-sector"
-            ),
-            EdgeDiameter = quantities.Low(
-                bestShape.EdgeDiameterMetres * 1000,
-                edge * 1000,
-                Unit.Millimetre,
-                "edge-diameter"
-            ),
+            Area = quantities.Low(bestShape.TumblingAreaSquareMetres * 1e4, planningArea * 1e4, Unit.SquareCentimetre),
+            EdgeDiameter = quantities.Low(bestShape.EdgeDiameterMetres * 1000, edge * 1000, Unit.Millimetre),
             EnergyPerArea = quantities.PerArea(best.StartJoules, planning.StartJoules, edge),
             FlatFireDistance = quantities.Reach(best.FlatFireMetres, planning.FlatFireMetres),
             LandingDistance = quantities.Landing(
                 best.Landing.DistanceMetres,
-                planning.Landing.DistanceMetres,
+                edgeOn.Landing.DistanceMetres,
                 Unit.Metre
             ),
-            LandingApex = quantities.Landing(best.Landing.ApexMetres, planning.Landing.ApexMetres, Unit.Metre),
-            LandingEnergy = quantities.Landing(best.LandingJoules, planning.LandingJoules, Unit.Joule),
+            LandingApex = quantities.Landing(best.Landing.ApexMetres, edgeOn.Landing.ApexMetres, Unit.Metre),
+            LandingEnergy = quantities.Landing(best.LandingJoules, edgeOn.LandingJoules, Unit.Joule),
         };
     }
+
+    private static Flight PlanningFlight(Release release, double areaSquareMetres, FlightAir air) =>
+        Flight.Of(
+            release.MassKilograms,
+            release.PlanningSpeed,
+            Drag.PerMetre(air.PlanningDensity, Drag.PlanningLow * areaSquareMetres, release.MassKilograms),
+            air.HeightMetres,
+            air.WindMetresPerSecond
+        );
 
     private readonly record struct PieceName(string EngineId, string RotorId, PieceKind Kind);
 

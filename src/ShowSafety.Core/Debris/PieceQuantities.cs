@@ -4,7 +4,7 @@ using ShowSafety.Core.Measures;
 namespace ShowSafety.Core.Debris;
 
 /// <summary>Values of a piece as quantities, with pedigree, sources and the sum that shows each.</summary>
-internal readonly record struct PieceQuantities(Pedigree Flight, Pedigree Wheel)
+internal readonly record struct PieceQuantities(PieceKind Kind, Pedigree Flight, Pedigree Wheel)
 {
     private static readonly ValueList<string> BurstSources =
     [
@@ -20,15 +20,20 @@ internal readonly record struct PieceQuantities(Pedigree Flight, Pedigree Wheel)
         {
             Pedigree = Wheel,
             Citations = BurstSources,
-            Sum = "disc-burst",
+            Sum = Kind switch
+            {
+                PieceKind.Intermediate => "ac-20-128a-pieces",
+                PieceKind.Blade => "speed-at-radius",
+                _ => "disc-burst",
+            },
         };
 
-    public Quantity Low(double best, double planning, Unit unit, string sum) =>
+    public Quantity Low(double best, double planning, Unit unit) =>
         Quantity.CautiousLow(best, Math.Min(best, planning), unit) with
         {
             Pedigree = Wheel,
             Citations = ShapeSources,
-            Sum = sum,
+            Sum = Kind is PieceKind.Intermediate or PieceKind.Blade ? "compact-piece" : "tumbling-area-sector",
         };
 
     public Quantity PerArea(double bestJoules, double planningJoules, double edgeDiameterMetres)

@@ -26,6 +26,9 @@ internal sealed record RotorCase
     public double? DiscKilograms { get; init; }
     public int? BladeCount { get; init; }
 
+    /// <summary>Whether it stands in for an unknown rotor; then the blades may be all of its mass.</summary>
+    public bool Bounding { get; init; }
+
     /// <summary>Distances from the nozzle's exit towards the intake between which the plane lies, in m.</summary>
     public required double NearestPlaneMetres { get; init; }
     public required double FarthestPlaneMetres { get; init; }
@@ -49,6 +52,11 @@ internal sealed record RotorCase
     {
         get
         {
+            if (Bounding)
+            {
+                return MassKilograms / BladeCount;
+            }
+
             double tip = TipRadiusMetres * TipRadiusMetres;
             double rim = RimRadiusMetres * RimRadiusMetres;
             double solid = MassKilograms * (tip - rim) / (tip - (BoreRadiusMetres * BoreRadiusMetres));

@@ -26,9 +26,11 @@ internal sealed class ScreenLedger(Plan plan)
             }
 
             double reach = open.EnvelopeInternal.Diameter;
-            Geometry shadow = ScreenShadow.Behind(sector, screen.Line, reach).Intersection(open);
+            // Left unclipped: cutting along an edge shared with the sector would leave slivers by rounding.
+            Geometry shadow = ScreenShadow.Behind(sector, screen.Line, reach);
             hidden.Add(shadow);
-            _findings.Add(Found(shadow.IsEmpty ? "debris.screen-too-short" : "debris.screen-holds", screen, burst));
+            bool hides = shadow.Intersects(open);
+            _findings.Add(Found(hides ? "debris.screen-holds" : "debris.screen-too-short", screen, burst));
         }
 
         return SiteGeometry.Union(hidden);

@@ -29,6 +29,7 @@ internal sealed class EngineExhaust
         _findings.AddRange(Missing.Of(engine, [.. _states.Select(s => s.Source)]));
         _findings.AddRange(sheet.States.SelectMany(s => SheetCheck.Findings(engine, sheet, s, frame.Air)));
         AddSource();
+        AddRoom(plan.Site.Enclosure);
         AddJetZones(plan);
         _zones.AddRange(NearEngine.StartFlame(engine));
         NearEngine intake = NearEngine.Intake(engine, frame.Air);
@@ -93,6 +94,30 @@ internal sealed class EngineExhaust
         }
     }
 
+    // Room air that the engine itself warms is the business of indoor air; the zones here start from outside air.
+    private void AddRoom(Enclosure? enclosure)
+    {
+        if (enclosure is { Footprint.Count: >= 3 } && Ring(enclosure).Intersects(SiteGeometry.Point(_engine.Place)))
+        {
+            _findings.Add(
+                new("exhaust.inside-enclosure", Severity.Note)
+                {
+                    ElementId = _engine.Id,
+                    Arguments =
+                    [
+                        FindingArgument.Of("air", Quantity.Plain(_frame.Air.TemperatureCelsius, Unit.Celsius)),
+                    ],
+                    Citations = ["jet-heat"],
+                }
+            );
+        }
+
+        static NetTopologySuite.Geometries.Geometry Ring(Enclosure e) =>
+            SiteGeometry.Polygon(e.Footprint) is { IsValid: true } valid
+                ? valid
+                : SiteGeometry.Polygon(e.Footprint).ConvexHull();
+    }
+
     private void AddJetZones(Plan plan)
     {
         var drawn = new List<(ZoneKind Kind, ThresholdZone Zone)>();
@@ -136,7 +161,12 @@ internal sealed class EngineExhaust
             ],
             Sum = kind.IsSpeed ? "jet-speed-reach" : "jet-heat-reach",
         };
-        _figures.Add(new(kind.Key, _engine.Id, reach) { PartId = worst.StateId });
+        // The zone of loose things is the crew's; its reach is printed once.
+        if (kind.Thing != BurnableKind.LooseItems)
+        {
+            _figures.Add(new(kind.Key, _engine.Id, reach) { PartId = worst.StateId });
+        }
+
         if (worst.Area.IsEmpty)
         {
             return;

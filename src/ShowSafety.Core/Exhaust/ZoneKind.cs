@@ -66,7 +66,7 @@ internal sealed record ZoneKind(
         },
         new(
             ZoneRow.JetSpeedCrew,
-            "exhaust.speed-reach-loose",
+            "exhaust.speed-reach-crew",
             ExhaustThresholds.CrewSpeedMetresPerSecond,
             Unit.MetrePerSecond,
             ZoneEffect.Requires,

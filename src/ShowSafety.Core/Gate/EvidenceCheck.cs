@@ -113,7 +113,7 @@ internal static class EvidenceCheck
             : [new(code, Severity.Note) { ElementId = engineId, Arguments = [FindingArgument.Of("reference", text)] }];
 
     private static Finding Unknown(string code, string member, EngineEvidence entry) =>
-        CannotTell.Without<EngineEvidence>(code, Severity.Stop, member, entry.EngineId);
+        CannotTell.Without(typeof(EngineEvidence), code, Severity.Stop, member, entry.EngineId);
 
     private static Finding Stop(string code, string member, EngineEvidence entry) =>
         new(code, Severity.Stop) { ElementId = entry.EngineId, Field = $"{nameof(EngineEvidence)}.{member}" };

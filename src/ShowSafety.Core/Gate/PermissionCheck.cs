@@ -13,7 +13,8 @@ internal static class PermissionCheck
         ValueList<Permission> given = plan.Gate?.Permissions ?? [];
         if (days.First is null)
         {
-            yield return CannotTell.Without<ShowEvent>(
+            yield return CannotTell.Without(
+                typeof(ShowEvent),
                 "gate.event-days-missing",
                 Severity.Stop,
                 nameof(ShowEvent.Days)
@@ -28,7 +29,8 @@ internal static class PermissionCheck
         if (PermissionNeed.DependsOnAnUnknownFuel(plan) && Judge(PermissionNeed.FireAuthority, given, days).Any(IsStop))
         {
             Engine engine = plan.Engines.First(e => e.Sheet?.Fuel is null);
-            yield return CannotTell.Without<EngineSheet>(
+            yield return CannotTell.Without(
+                typeof(EngineSheet),
                 "gate.fuel-unknown",
                 Severity.Stop,
                 nameof(EngineSheet.Fuel),

@@ -22,22 +22,22 @@ internal sealed record RestraintCheck(ValueList<Figure> Figures, ValueList<Findi
     {
         if (thrust is null)
         {
-            yield return Unknown<ThrottleState>(engine, "thrust", nameof(ThrottleState.ThrustNewtons));
+            yield return Unknown(typeof(ThrottleState), engine, "thrust", nameof(ThrottleState.ThrustNewtons));
         }
 
         if (engine.Bench?.MassKilograms.Positive() is null)
         {
-            yield return Unknown<Bench>(engine, "mass", nameof(Bench.MassKilograms));
+            yield return Unknown(typeof(Bench), engine, "mass", nameof(Bench.MassKilograms));
         }
 
         if (engine.Bench?.TippingArmMetres.Positive() is null)
         {
-            yield return Unknown<Bench>(engine, "arm", nameof(Bench.TippingArmMetres));
+            yield return Unknown(typeof(Bench), engine, "arm", nameof(Bench.TippingArmMetres));
         }
 
         if (engine.ShaftHeightMetres.Positive() is null)
         {
-            yield return Unknown<Engine>(engine, "height", nameof(Engine.ShaftHeightMetres));
+            yield return Unknown(typeof(Engine), engine, "height", nameof(Engine.ShaftHeightMetres));
         }
     }
 
@@ -141,8 +141,8 @@ internal sealed record RestraintCheck(ValueList<Figure> Figures, ValueList<Findi
     private static bool IsAnchored(Bench bench) =>
         bench.Anchoring is Anchoring.Bolted or Anchoring.Staked or Anchoring.Strapped;
 
-    private static Finding Unknown<T>(Engine engine, string what, string member) =>
-        CannotTell.Without<T>($"gate.restraint-unknown-{what}", Severity.Stop, member, engine.Id) with
+    private static Finding Unknown(Type owner, Engine engine, string what, string member) =>
+        CannotTell.Without(owner, $"gate.restraint-unknown-{what}", Severity.Stop, member, engine.Id) with
         {
             Place = engine.Place,
             Citations = [SiteSources.GateRestraint],

@@ -64,5 +64,5 @@ internal static class StoppingCheck
     }
 
     private static Finding Unknown(string code, Severity severity, string member) =>
-        CannotTell.Without<Stopping>(code, severity, member);
+        CannotTell.Without(typeof(Stopping), code, severity, member);
 }

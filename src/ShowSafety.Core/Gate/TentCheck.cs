@@ -33,7 +33,8 @@ internal static class TentCheck
         TentPapers papers = plan.Gate?.Tent ?? new TentPapers();
         if (string.IsNullOrWhiteSpace(papers.FabricCertificate))
         {
-            yield return CannotTell.Without<TentPapers>(
+            yield return CannotTell.Without(
+                typeof(TentPapers),
                 "gate.tent-fabric-certificate-missing",
                 Severity.Stop,
                 nameof(TentPapers.FabricCertificate),
@@ -49,7 +50,8 @@ internal static class TentCheck
         );
         if (papers.ClearAtWindMetresPerSecond.Positive() is not { } limit)
         {
-            yield return CannotTell.Without<TentPapers>(
+            yield return CannotTell.Without(
+                typeof(TentPapers),
                 "gate.tent-wind-limit-missing",
                 Severity.Act,
                 nameof(TentPapers.ClearAtWindMetresPerSecond),

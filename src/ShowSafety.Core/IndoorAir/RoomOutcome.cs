@@ -22,9 +22,9 @@ internal sealed class RoomOutcome
         }
 
         AddPeaks(air);
-        AddExceeded(air, AirLimitGroup.Everyone, "indoor-air.danger", Severity.Stop);
-        AddExceeded(air, AirLimitGroup.Visitors, "indoor-air.visitors-over", Severity.Stop);
-        AddExceeded(air, AirLimitGroup.Workers, "indoor-air.workers-over", Severity.Act);
+        AddExceeded(air, AirLimitGroup.Everyone, Severity.Stop);
+        AddExceeded(air, AirLimitGroup.Visitors, Severity.Stop);
+        AddExceeded(air, AirLimitGroup.Workers, Severity.Act);
         AddRange(air);
         AddVisitorsZone(air, canTell);
     }
@@ -77,16 +77,16 @@ internal sealed class RoomOutcome
     }
 
     // One finding a substance and group: the limit passed first.
-    private void AddExceeded(DayAir air, AirLimitGroup group, string code, Severity severity) =>
+    private void AddExceeded(DayAir air, AirLimitGroup group, Severity severity) =>
         _findings.AddRange(
             air.Comparisons.Where(c => c.Limit.Group == group && c.OverFromMinutes is not null)
                 .GroupBy(c => c.Limit.Substance)
                 .Select(g => g.MinBy(c => c.OverFromMinutes)!)
-                .Select(c => Over(c, code, severity))
+                .Select(c => Over(c, severity))
         );
 
-    private Finding Over(AirComparison passed, string code, Severity severity) =>
-        new(code, severity)
+    private Finding Over(AirComparison passed, Severity severity) =>
+        new(CodeOf(passed.Limit), severity)
         {
             ElementId = Id,
             Arguments =
@@ -241,6 +241,16 @@ internal sealed class RoomOutcome
         * (engine.Sheet?.LowerHeatingValueMegajoulesPerKilogram)
             .Or<EngineSheet>(nameof(EngineSheet.LowerHeatingValueMegajoulesPerKilogram))
             .Value;
+
+    private static string CodeOf(AirLimit limit) =>
+        (limit.Group, limit.WindowMinutes > 0) switch
+        {
+            (AirLimitGroup.Visitors, true) => "indoor-air.visitors-over",
+            (AirLimitGroup.Visitors, false) => "indoor-air.visitors-over-at-once",
+            (AirLimitGroup.Workers, true) => "indoor-air.workers-over",
+            (AirLimitGroup.Workers, false) => "indoor-air.workers-over-at-once",
+            _ => "indoor-air.danger-at-once",
+        };
 
     private static string NameOf(AirSubstance substance) =>
         substance switch

@@ -62,23 +62,20 @@ public static class SphereMean
 {
     private const int StepsPerDegree = 4;
 
+    /// <summary>
+    /// Directions in steps of a quarter of a degree with their shares of the sphere, the sine of the angle scaled so
+    /// that all shares together are 1: the midpoint rule for ½∫E sin θ dθ, exact for E = 1.
+    /// </summary>
+    internal static (double AngleDegrees, double Share)[] Directions { get; } = Steps();
+
     /// <summary>10 lg of ½∫10^(L/10) sin θ dθ, in dB.</summary>
     public static double OfDb(Func<double, double> levelDb) =>
-        Decibels.FromEnergy(Of(angle => Decibels.ToEnergy(levelDb(angle))));
+        Decibels.FromEnergy(Directions.Sum(d => d.Share * Decibels.ToEnergy(levelDb(d.AngleDegrees))));
 
-    /// <summary>½∫E sin θ dθ by the midpoint rule in steps of a quarter of a degree, exactly 1 for E = 1.</summary>
-    public static double Of(Func<double, double> energy)
+    private static (double, double)[] Steps()
     {
-        double sum = 0;
-        double weights = 0;
-        for (int i = 0; i < 180 * StepsPerDegree; i++)
-        {
-            double angle = (i + 0.5) / StepsPerDegree;
-            double weight = Math.Sin(Heading.ToRadians(angle));
-            sum += weight * energy(angle);
-            weights += weight;
-        }
-
-        return sum / weights;
+        double[] angles = [.. Enumerable.Range(0, 180 * StepsPerDegree).Select(i => (i + 0.5) / StepsPerDegree)];
+        double whole = angles.Sum(a => Math.Sin(Heading.ToRadians(a)));
+        return [.. angles.Select(a => (a, Math.Sin(Heading.ToRadians(a)) / whole))];
     }
 }

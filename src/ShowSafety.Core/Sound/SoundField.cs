@@ -15,7 +15,7 @@ namespace ShowSafety.Core.Sound;
 public sealed class SoundField : ISoundLevels
 {
     private readonly Dictionary<string, EngineSound> _engines;
-    private readonly Dictionary<string, Emitter[]> _emitters;
+    private readonly Dictionary<(string EngineId, string StateId), RunningEngine> _running;
     private readonly HashSet<string> _inside;
     private readonly bool _enclosureUnknown;
     private readonly double[] _airPerMetre;
@@ -33,11 +33,10 @@ public sealed class SoundField : ISoundLevels
         _enclosureUnknown = plan.Site.Enclosure is not null && Enclosure is null;
         Engines = [.. plan.Engines.DistinctBy(e => e.Id).Select(e => EngineSoundBuilder.Build(e, perMetre, findings))];
         _engines = Engines.ToDictionary(e => e.Id);
-        _emitters = Engines.ToDictionary(
-            e => e.Id,
-            e => Emitter.All(e.Place, e.ExhaustHeadingDegrees, plan.Site.Structures)
-        );
         _inside = [.. Engines.Where(e => Enclosure?.Footprint.Contains(e.Place) == true).Select(e => e.Id)];
+        _running = Engines
+            .SelectMany(e => Running(e, Emitter.All(e.Place, e.ExhaustHeadingDegrees, plan.Site.Structures)))
+            .ToDictionary(r => r.Key, r => r.Engine);
         _tracer = new([.. Engines.Select(e => e.Place)], plan.Site.Outline);
         SiteNotes.Say(plan, Enclosure, _inside, findings);
         Findings = findings.All;
@@ -193,30 +192,41 @@ public sealed class SoundField : ISoundLevels
 
     private SoundScene? Scene(IReadOnlyDictionary<string, string> stateByEngine)
     {
-        var running = new List<RunningEngine>();
-        foreach ((string engineId, string stateId) in stateByEngine.OrderBy(s => s.Key, StringComparer.Ordinal))
+        var running = new (string EngineId, RunningEngine Engine)[stateByEngine.Count];
+        int count = 0;
+        foreach ((string engineId, string stateId) in stateByEngine)
         {
-            if (
-                _enclosureUnknown
-                || !_engines.TryGetValue(engineId, out EngineSound? engine)
-                || engine.State(stateId) is not { Power: { } power, SphereMeanDb: { } sphere } state
-            )
+            if (_enclosureUnknown || !_running.TryGetValue((engineId, stateId), out RunningEngine? engine))
             {
                 return null;
             }
 
-            running.Add(
-                new(
-                    _emitters[engineId],
-                    engine.HeightMetres,
-                    power,
-                    _inside.Contains(engineId) ? [.. sphere.Map(Decibels.ToEnergy)] : null,
-                    LevelUncertainty.ExpandedDb(UncertaintyOf(engineId, state))
-                )
-            );
+            running[count++] = (engineId, engine);
         }
 
-        return new([.. running], Enclosure, _airPerMetre);
+        // A fixed order, so that sums come out the same whatever the order of the dictionary.
+        Array.Sort(running, (a, b) => string.CompareOrdinal(a.EngineId, b.EngineId));
+        return new(Array.ConvertAll(running, r => r.Engine), Enclosure, _airPerMetre);
+    }
+
+    private IEnumerable<((string, string) Key, RunningEngine Engine)> Running(EngineSound engine, Emitter[] emitters)
+    {
+        foreach (StateSound state in engine.States)
+        {
+            if (state is { Power: { } power, SphereMeanDb: { } sphere })
+            {
+                yield return (
+                    (engine.Id, state.StateId),
+                    new(
+                        emitters,
+                        engine.HeightMetres,
+                        power,
+                        _inside.Contains(engine.Id) ? [.. sphere.Map(Decibels.ToEnergy)] : null,
+                        LevelUncertainty.ExpandedDb(UncertaintyOf(engine.Id, state))
+                    )
+                );
+            }
+        }
     }
 
     private UncertaintyPart Model(string engineId) =>

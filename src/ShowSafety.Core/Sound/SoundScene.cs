@@ -32,8 +32,14 @@ internal sealed class SoundScene(RunningEngine[] running, EnclosureSound? enclos
     {
         Span<double> energies = stackalloc double[OctaveBand.Count];
         Energies(place, earHeightMetres, energies);
+        double[] bands = new double[OctaveBand.Count];
+        for (int band = 0; band < bands.Length; band++)
+        {
+            bands[band] = Decibels.FromEnergy(energies[band]);
+        }
+
         return new(
-            BandValues.Of([.. energies.ToArray().Select(Decibels.FromEnergy)]),
+            BandValues.Of(bands),
             Weighted(energies, FrequencyWeighting.AFactors),
             Weighted(energies, FrequencyWeighting.CFactors),
             ExpandedUncertaintyDb

@@ -35,7 +35,7 @@ internal static class ExhaustWallSums
                 Number("distanceMetres", "distance of the wall", Unit.Metre, 0.1, 100),
             ],
             ["beltaos-rajaratnam-1974", "fischer-1979"],
-            WallPressure
+            ExhaustWallAnswers.WallPressure
         ),
         new(
             "wall-pressure-share",
@@ -45,7 +45,7 @@ internal static class ExhaustWallSums
                 Number("radiusPerDistance", "radius on the wall over distance", Unit.One, 0, 1, 0),
             ],
             ["beltaos-rajaratnam-1974"],
-            PressureShare
+            ExhaustWallAnswers.PressureShare
         ),
         new(
             "wall-temperature",
@@ -56,7 +56,7 @@ internal static class ExhaustWallSums
                 Number("radiusDiameters", "radius on the wall in nozzle diameters", Unit.One, 1, 1000, 10),
             ],
             ["adiabatic-wall", "rajaratnam-1976"],
-            WallTemperature
+            ExhaustWallAnswers.WallTemperature
         ),
         new(
             "nozzle-nusselt",
@@ -87,7 +87,7 @@ internal static class ExhaustWallSums
             "pressure of a jet blast on a surface",
             [Number("speedKilometresPerHour", "speed in km/h", Unit.One, 0, 1000)],
             ["ac-150-5300-13"],
-            BlastPressure
+            ExhaustWallAnswers.BlastPressure
         ),
         new(
             "intake-reach",
@@ -98,7 +98,7 @@ internal static class ExhaustWallSums
                 Number("speedMetresPerSecond", "speed at the boundary", Unit.MetrePerSecond, 0.1, 100, 3.4),
             ],
             ["dallavalle", "choice-cloth-speed", "iso-13857"],
-            IntakeReach
+            ExhaustWallAnswers.IntakeReach
         ),
         new(
             "opening-flow",
@@ -109,7 +109,7 @@ internal static class ExhaustWallSums
                 Number("area", "area of the opening", Unit.One, 0, 1e6),
             ],
             ["dallavalle"],
-            OpeningFlow
+            ExhaustWallAnswers.OpeningFlow
         ),
         new(
             "opening-speed",
@@ -120,163 +120,7 @@ internal static class ExhaustWallSums
                 Number("distanceMetres", "distance on the axis", Unit.Metre, 0.01, 10),
             ],
             ["dallavalle"],
-            OpeningSpeed
+            ExhaustWallAnswers.OpeningSpeed
         ),
     ];
-
-    private static SumAnswer WallPressure(SumInput i)
-    {
-        double thrust = i.Number("thrustNewtons");
-        double distance = i.Number("distanceMetres");
-        return Answer(
-            (
-                new(
-                    "stagnationPascals",
-                    Impingement.PressurePascals(thrust, distance),
-                    Unit.Pascal,
-                    "pressure at the point of impact"
-                ),
-                $"(100/π) · {thrust} / {distance}²"
-            ),
-            (
-                new(
-                    "freeJetPascals",
-                    Impingement.FreeJetPressurePascals(JetConstants.SpeedCoefficient, thrust, distance),
-                    Unit.Pascal,
-                    "dynamic pressure of the free jet there"
-                ),
-                $"½ · {JetConstants.SpeedCoefficient}² · {thrust} / {distance}²"
-            )
-        );
-    }
-
-    private static SumAnswer PressureShare(SumInput i)
-    {
-        double x = i.Number("distanceDiameters");
-        double r = i.Number("radiusPerDistance");
-        return Answer(
-            (
-                new("pressureShare", Impingement.PressureShare(x), Unit.One, "pressure over nozzle dynamic pressure"),
-                $"50 / {x}², 1 up to {Impingement.PressureFromDiameters} diameters"
-            ),
-            (
-                new("profile", Impingement.PressureProfile(r), Unit.One, "pressure over that at the point of impact"),
-                $"exp(−114 · {r}²)"
-            ),
-            (new("forceShare", Impingement.ForceShare, Unit.One, "force of the fit over thrust"), $"50 · 4/114 / 2")
-        );
-    }
-
-    private static SumAnswer WallTemperature(SumInput i)
-    {
-        double decay = i.Number("decayConstant");
-        double x = i.Number("distanceDiameters");
-        double r = i.Number("radiusDiameters");
-        return Answer(
-            (
-                new("riseRatio", Impingement.WallRiseRatio(decay, 1, x, 0), Unit.One, "wall rise over nozzle rise"),
-                $"{decay} / {x}, not over 1"
-            ),
-            (
-                new(
-                    "wallSpeedRatio",
-                    Impingement.WallJetSpeedRatio(r),
-                    Unit.One,
-                    "speed along the wall over nozzle speed"
-                ),
-                $"1.03 / {r}, not over 1"
-            )
-        );
-    }
-
-    private static SumAnswer BlastPressure(SumInput i)
-    {
-        double speed = i.Number("speedKilometresPerHour");
-        double miles = speed / 1.609344;
-        return Answer(
-            (
-                new("pressurePascals", HeatOnPeople.BlastPressurePascals(speed), Unit.Pascal, "pressure"),
-                $"0.04733 · {speed}²"
-            ),
-            (
-                new(
-                    "pressurePoundsPerSquareFoot",
-                    HeatOnPeople.BlastPressurePoundsPerSquareFoot(miles),
-                    Unit.One,
-                    "pressure in lb/ft², as the source prints it"
-                ),
-                $"0.00256 · {miles:0.###}²"
-            )
-        );
-    }
-
-    private static SumAnswer IntakeReach(SumInput i)
-    {
-        double flow = i.Number("flowCubicMetresPerSecond");
-        double speed = i.Number("speedMetresPerSecond");
-        double area = Math.PI / 4 * i.Number("diameterMetres") * i.Number("diameterMetres");
-        return Answer(
-            (
-                new("reachMetres", Suction.OpeningReach(flow, speed, area), Unit.Metre, "reach of a plain opening"),
-                $"√(({flow}/{speed} − {area:0.#####})/10)"
-            ),
-            (
-                new("wallReachMetres", Suction.WallSinkReach(flow, speed), Unit.Metre, "reach of a sink beside a wall"),
-                $"√({flow}/(2π · {speed}))"
-            )
-        );
-    }
-
-    private static SumAnswer OpeningFlow(SumInput i)
-    {
-        double v = i.Number("speed");
-        double x = i.Number("distance");
-        double area = i.Number("area");
-        return Answer(
-            (
-                new("plainFlow", Suction.OpeningFlow(v, x, area, false), Unit.One, "plain opening"),
-                $"{v} · (10 · {x}² + {area})"
-            ),
-            (
-                new("flangedFlow", Suction.OpeningFlow(v, x, area, true), Unit.One, "flanged opening"),
-                $"0.75 · {v} · (10 · {x}² + {area})"
-            )
-        );
-    }
-
-    private static SumAnswer OpeningSpeed(SumInput i)
-    {
-        double flow = i.Number("flowCubicMetresPerSecond");
-        double x = i.Number("distanceMetres");
-        double area = Math.PI / 4 * i.Number("diameterMetres") * i.Number("diameterMetres");
-        return Answer(
-            (
-                new(
-                    "openingMetresPerSecond",
-                    Suction.OpeningSpeed(flow, x, area),
-                    Unit.MetrePerSecond,
-                    "plain opening"
-                ),
-                $"{flow} / (10 · {x}² + {area:0.#####})"
-            ),
-            (
-                new(
-                    "pointSinkMetresPerSecond",
-                    Suction.PointSinkSpeed(flow, x),
-                    Unit.MetrePerSecond,
-                    "point sink in the open"
-                ),
-                $"{flow} / (4π · {x}²)"
-            ),
-            (
-                new(
-                    "wallSinkMetresPerSecond",
-                    Suction.WallSinkSpeed(flow, x),
-                    Unit.MetrePerSecond,
-                    "point sink in a wall"
-                ),
-                $"{flow} / (2π · {x}²)"
-            )
-        );
-    }
 }

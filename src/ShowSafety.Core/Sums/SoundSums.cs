@@ -16,7 +16,13 @@ public static class SoundSums
 
     /// <summary>All of them, in the order they are listed.</summary>
     public static ValueList<WorkedSum> All { get; } =
-    [.. SoundLevelSums.Make(), .. SoundOutdoorSums.Make(), .. SoundRoomSums.Make(), .. SoundJetSums.Make()];
+    [
+        .. SoundLevelSums.Make(),
+        .. SoundWeightingSums.Make(),
+        .. SoundOutdoorSums.Make(),
+        .. SoundRoomSums.Make(),
+        .. SoundJetSums.Make(),
+    ];
 
     /// <summary>A parameter with a range.</summary>
     internal static SumParameter Number(

@@ -45,7 +45,8 @@ internal static class ExtinguisherCheck
         Extinguisher? unknown = suited.FirstOrDefault(e => e.Kilograms.NotNegative() is null);
         Finding finding = unknown is null
             ? new("supplies.extinguisher-not-at-engine", Severity.Act)
-            : CannotTell.Without<Extinguisher>(
+            : CannotTell.Without(
+                typeof(Extinguisher),
                 "supplies.extinguisher-content-missing",
                 Severity.Act,
                 nameof(Extinguisher.Kilograms)

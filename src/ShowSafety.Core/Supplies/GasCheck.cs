@@ -52,7 +52,8 @@ internal static class GasCheck
     {
         if (cylinder.Kilograms.NotNegative() is null)
         {
-            yield return CannotTell.Without<GasCylinder>(
+            yield return CannotTell.Without(
+                typeof(GasCylinder),
                 "supplies.gas-amount-missing",
                 Severity.Act,
                 nameof(GasCylinder.Kilograms),

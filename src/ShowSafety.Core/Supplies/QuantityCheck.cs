@@ -12,7 +12,8 @@ internal static class QuantityCheck
         ValueList<FuelStore> stores = plan.Supplies?.Fuel ?? [];
         if (plan.Engines.Count > 0 && stores.Count == 0)
         {
-            yield return CannotTell.Without<SupplyList>(
+            yield return CannotTell.Without(
+                typeof(SupplyList),
                 "supplies.fuel-not-on-plan",
                 Severity.Act,
                 nameof(SupplyList.Fuel),
@@ -30,7 +31,8 @@ internal static class QuantityCheck
     {
         if (store.Litres.NotNegative() is null)
         {
-            yield return CannotTell.Without<FuelStore>(
+            yield return CannotTell.Without(
+                typeof(FuelStore),
                 "supplies.fuel-amount-missing",
                 Severity.Act,
                 nameof(FuelStore.Litres),

@@ -15,7 +15,8 @@ internal sealed record SpillFireCheck(ValueList<Figure> Figures, ValueList<Zone>
         plan.Engines.Count > 0 && plan.Supplies?.SpillLitres.NotNegative() is null
             ?
             [
-                CannotTell.Without<SupplyList>(
+                CannotTell.Without(
+                    typeof(SupplyList),
                     "supplies.spill-amount-missing",
                     Severity.Act,
                     nameof(SupplyList.SpillLitres),
@@ -97,7 +98,8 @@ internal sealed record SpillFireCheck(ValueList<Figure> Figures, ValueList<Zone>
         int? best = ExtinguisherCheck.WithinReach(engine, supplies.Extinguishers).Max(e => FireRating.ClassB(e.Rating));
         if (best is null)
         {
-            yield return CannotTell.Without<Extinguisher>(
+            yield return CannotTell.Without(
+                typeof(Extinguisher),
                 "supplies.spill-rating-missing",
                 Severity.Act,
                 nameof(Extinguisher.Rating),
@@ -124,5 +126,12 @@ internal sealed record SpillFireCheck(ValueList<Figure> Figures, ValueList<Zone>
     }
 
     private static Finding Unknown(string code, Engine engine) =>
-        CannotTell.Without<EngineSheet>(code, Severity.Act, nameof(EngineSheet.Fuel), engine.Id, ZoneRow.SpillFire);
+        CannotTell.Without(
+            typeof(EngineSheet),
+            code,
+            Severity.Act,
+            nameof(EngineSheet.Fuel),
+            engine.Id,
+            ZoneRow.SpillFire
+        );
 }

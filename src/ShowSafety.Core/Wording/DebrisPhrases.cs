@@ -19,7 +19,10 @@ internal static class DebrisPhrases
         .. OfPiece("quarter-disc", "quarter of the wheel"),
         .. OfPiece("intermediate", "piece of intermediate size"),
         .. OfPiece("blade", "single blade"),
-        new("debris.direct-reach", "Longest level flight of any piece until its energy has fallen to 14.9 J"),
+        new(
+            "debris.direct-reach",
+            "Longest direct flight of any piece until its energy has fallen to 14.9 J or it lands"
+        ),
         new("debris.landing-reach", "Farthest landing of any piece with the day's wind"),
         new("debris.landing-apex", "Greatest height on the flight that lands farthest"),
         new("debris.landing-energy", "Energy at the farthest landing"),
@@ -135,17 +138,17 @@ internal static class DebrisPhrases
         [
             new(
                 "debris.direct-flight",
-                "If a rotor of {element} bursts, pieces with up to {energy} leave within 15° of its plane on both sides and can hurt at up to {reach} in level flight. The 15° are the least to plan with. Distance alone does not make the rotor plane harmless. How often rotors of this size burst is not published, and no rate is assumed.",
+                "If a rotor of {element} bursts, pieces with up to {energy} leave within 15° of its plane on both sides and can hurt at up to {reach} in direct flight. The 15° are the least to plan with. Distance alone does not make the rotor plane harmless. How often rotors of this size burst is not published, and no rate is assumed.",
                 "Keep everybody, crew included, out of the sectors while the rotor turns, or stop the pieces with a screen tested for them."
             ),
             new(
                 "debris.landing-area",
-                "Pieces of {element} thrown upwards can come down anywhere within {reach} with up to {energy}. No field is large enough to empty this area.",
+                "Pieces of {element} thrown upwards can come down anywhere within {reach}, the hardest with {energy}. No field is large enough to empty this area.",
                 "Let a named person who may do so accept the landing area in writing, knowing who is inside it."
             ),
             new(
                 "debris.landing-area-accepted",
-                "{by} has accepted that pieces of {element} thrown upwards can come down within {reach} with up to {energy}.",
+                "{by} has accepted that pieces of {element} thrown upwards can come down within {reach}, the hardest with {energy}.",
                 "Check that the acceptance still fits the plan."
             ),
             new(

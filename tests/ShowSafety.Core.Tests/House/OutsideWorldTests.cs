@@ -19,7 +19,12 @@ public sealed class OutsideWorldTests
     ];
 
     // Plans reads plan files. Rule sets are data kept in files of their own, read by types of that name in Exposure.
-    private static readonly string[] Readers = ["ShowSafety.Core.Plans.", "ShowSafety.Core.Exposure.RuleSet", "ShowSafety.Core.Files."];
+    private static readonly string[] Readers =
+    [
+        "ShowSafety.Core.Plans.",
+        "ShowSafety.Core.Exposure.RuleSet",
+        "ShowSafety.Core.Files.",
+    ];
 
     [Fact]
     public void Core_OutsideItsReaders_TouchesNothingOutside()

@@ -11,7 +11,7 @@ namespace ShowSafety.Core.Sound.Outdoors;
 /// <param name="AxisX">x of the unit vector the exhaust blows along.</param>
 /// <param name="AxisY">y of that vector.</param>
 /// <param name="Side">The line of the mirror it is heard on the engine's side of, or null: heard everywhere.</param>
-internal sealed record Emitter(PlanPoint Place, double AxisX, double AxisY, MirrorLine? Side)
+public sealed record Emitter(PlanPoint Place, double AxisX, double AxisY, MirrorLine? Side)
 {
     /// <summary>The engine and its first-order images in the structures of a site.</summary>
     public static Emitter[] All(PlanPoint place, double headingDegrees, IEnumerable<Structure> structures)
@@ -32,7 +32,7 @@ internal sealed record Emitter(PlanPoint Place, double AxisX, double AxisY, Mirr
 /// <param name="NormalX">x of the unit normal towards the engine.</param>
 /// <param name="NormalY">y of that normal.</param>
 /// <param name="Offset">Normal times a point on the line.</param>
-internal sealed record MirrorLine(double NormalX, double NormalY, double Offset)
+public sealed record MirrorLine(double NormalX, double NormalY, double Offset)
 {
     private const double ShortestMetres = 0.05;
 

@@ -22,7 +22,21 @@ public abstract class DirectionalPower
     /// <summary>
     /// Power levels of the whole source in dB: the energy mean over the sphere, which a diffuse field is made of.
     /// </summary>
-    public BandValues SphereMeanDb() => BandValues.Build(band => SphereMean.OfDb(angle => LevelsDb(angle)[band]));
+    public BandValues SphereMeanDb()
+    {
+        Span<double> levels = stackalloc double[OctaveBand.Count];
+        var energies = new double[OctaveBand.Count];
+        foreach ((double angle, double weight) in SphereMean.Directions)
+        {
+            LevelsDb(angle, levels);
+            for (int band = 0; band < energies.Length; band++)
+            {
+                energies[band] += weight * Decibels.ToEnergy(levels[band]);
+            }
+        }
+
+        return BandValues.Build(band => Decibels.FromEnergy(energies[band]));
+    }
 }
 
 /// <summary>One reading as a direction and its power levels.</summary>

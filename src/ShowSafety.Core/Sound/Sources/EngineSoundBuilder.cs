@@ -11,6 +11,16 @@ internal static class EngineSoundBuilder
     /// <summary>The engine as a source of sound.</summary>
     public static EngineSound Build(Engine engine, BandValues airPerMetre, SoundFindings findings)
     {
+        if (
+            !double.IsFinite(engine.Place.XMetres)
+            || !double.IsFinite(engine.Place.YMetres)
+            || !double.IsFinite(engine.ExhaustHeadingDegrees)
+        )
+        {
+            // An engine without a place has no sound that could be told.
+            return new(engine.Id, default, 0, UnknownHeightMetres, []);
+        }
+
         EngineSheet sheet = engine.Sheet ?? new();
         var states = sheet.States.DistinctBy(s => s.Id).ToDictionary(s => s.Id);
         var readings = sheet.Measurements.GroupBy(m => m.StateId).ToDictionary(g => g.Key, g => g.ToArray());

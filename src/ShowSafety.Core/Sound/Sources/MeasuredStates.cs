@@ -45,7 +45,7 @@ internal sealed class MeasuredStates(Engine engine, BandValues airPerMetre, Soun
     {
         var say = new Lapses(engine, reading, findings);
         ReadingLevels? levels = ReadingLevels.Of(reading, borrowed, peakHertz);
-        if (levels is null || !MeasurementReduction.HasPlace(reading))
+        if (levels is null || !levels.BandsDb.All(IsLevel) || !MeasurementReduction.HasPlace(reading))
         {
             say.CannotTell("sound.measurement-unusable", "SoundMeasurement.LevelDbA");
             return null;
@@ -147,7 +147,7 @@ internal sealed class MeasuredStates(Engine engine, BandValues airPerMetre, Soun
     private StateSound WithPeak(StateSound sound, IReadOnlyList<SoundMeasurement> readings)
     {
         SoundMeasurement? loudest = readings
-            .Where(r => r.PeakDbC is { } peak && double.IsFinite(peak) && MeasurementReduction.HasPlace(r))
+            .Where(r => r.PeakDbC is { } peak && IsLevel(peak) && MeasurementReduction.HasPlace(r))
             .MaxBy(PeakSourceDb);
         return loudest is null
             ? sound
@@ -180,6 +180,9 @@ internal sealed class MeasuredStates(Engine engine, BandValues airPerMetre, Soun
             : OutdoorPath.FreeFactor(slant, 0);
         return reading.PeakDbC!.Value - Decibels.FromEnergy(factor);
     }
+
+    // Louder than this nothing can be in air.
+    private static bool IsLevel(double levelDb) => levelDb is > Decibels.SilenceDb and < 200;
 
     private static Pedigree Weakest(IEnumerable<Pedigree> pedigrees)
     {
