@@ -1,0 +1,38 @@
+using ShowSafety.Brief.Typesetting;
+
+namespace ShowSafety.Brief.Documents;
+
+/// <summary>The brief: its furniture and its sections in order.</summary>
+internal static class BriefDocument
+{
+    public static PrintedDocument Compose(BriefInput input) =>
+        new(
+            $"{BriefLabels.DocumentTitle}: {input.Plan.Title}",
+            BriefLabels.Subject,
+            input.PreparedOn,
+            new PageFurniture(
+                input.Plan.Event?.Name ?? BriefLabels.UnnamedEvent,
+                BriefLabels.OnDays(input.Plan.Event?.Days ?? []),
+                BriefLabels.PlanVersion(input.PlanHash),
+                input.Marks
+            ),
+            [.. SectionsOf(input).SelectMany(section => section)]
+        );
+
+    private static IEnumerable<IEnumerable<Block>> SectionsOf(BriefInput input) =>
+        [
+            OpeningSection.Compose(input),
+            SitePlanSection.Compose(input),
+            [new PageBreak()],
+            PeopleSection.Compose(input),
+            RulesSection.Compose(input),
+            ZonesSection.Compose(input),
+            ValuesSection.Compose(input),
+            FindingsSection.Compose(input),
+            FindOutSection.Compose(input),
+            PapersSection.Compose(input),
+            AssumptionsSection.Compose(input),
+            SourcesSection.Compose(input),
+            SignaturesSection.Compose(input),
+        ];
+}

@@ -1,0 +1,246 @@
+using System.Globalization;
+using ShowSafety.Core;
+using ShowSafety.Core.Citations;
+using ShowSafety.Core.Exposure;
+using ShowSafety.Core.Exposure.Rules;
+using ShowSafety.Core.Measures;
+using ShowSafety.Core.Plans;
+
+namespace ShowSafety.Brief.Documents;
+
+/// <summary>
+/// Every label of the printed pages that the wording of findings and figures does not give: heads, column names, the
+/// words for choices, and the cautions. None of them is made anywhere else.
+/// </summary>
+internal static class BriefLabels
+{
+    public const string DocumentTitle = "Brief for running a model gas turbine before the public";
+    public const string Subject = "Plan of a demonstration: levels, zones, findings, sources";
+    public const string UnnamedEvent = "Event not named";
+    public const string NoDate = "Date not given";
+    public const string NotStated = "not stated";
+    public const string WholePlan = "the place";
+    public const string CannotTell = "cannot tell";
+    public const string Meets = "Meets the rule chosen";
+    public const string Comparison = "shown as a comparison, binds nobody here";
+    public const string AtTheEar = "under the protector worn";
+    public const string UnknownRules = "not known here, nothing was compared with it";
+    public const string CostsCaution = "a cautious value is used";
+    public const string Nobody = "nobody named";
+
+    public const string StopsHead = "NOT TO RUN";
+    public const string StopsLead = "Each of these stands until the plan is changed, with evidence:";
+    public const string CautionsHead = "What this brief is, and what it is not";
+
+    public const string EventSection = "The demonstration";
+    public const string SitePlanSection = "Site plan";
+    public const string PeopleSection = "Levels and exposures, by person";
+    public const string RulesSection = "Rules and duties";
+    public const string ZonesSection = "Distances and zones";
+    public const string AirSection = "Indoor air";
+    public const string ValuesSection = "Other calculated values";
+    public const string FindingsSection = "Findings";
+    public const string FindOutSection = "To be found out";
+    public const string PapersSection = "Permissions and evidence";
+    public const string AssumptionsSection = "What was not measured";
+    public const string SourcesSection = "Sources";
+    public const string SignaturesSection = "Signatures";
+
+    public const string BestAndPlanning =
+        "Planning values lie on the cautious side of the best estimate and are the ones compared with limits. For sound "
+        + "the planning value is the best estimate plus the expanded uncertainty, one-sided 95 %.";
+
+    public const string ZonesLead =
+        "A zone applies in full while its phase lasts, to everybody it names, whatever the site plan shows of it. "
+        + "Distances are from the engine named; numbers in brackets are those of the sources.";
+
+    public const string AssumptionsLead =
+        "Everything the results rest on that was not measured for this engine and this place. What is assumed was taken "
+        + "on the cautious side because nobody stated it.";
+
+    public const string SignaturesLead =
+        "Signed by hand on the printed brief. Whoever signs has read the whole of it, and signs for the plan version at "
+        + "the foot of this page and for no other.";
+
+    public const string SignaturesBarred = "NOT TO RUN: signing does not lift what stands on the first page.";
+
+    public static readonly ValueList<string> SignatureRoles =
+    [
+        "Runs the engine",
+        "Answers for the public",
+        "Organiser",
+        "For the venue",
+    ];
+
+    public static readonly ValueList<string> SignatureFields = ["Name", "Signature", "Date and time"];
+
+    public static readonly ValueList<string> Cautions =
+    [
+        "It is an aid to planning. It holds for the dates, the weather, the engine and the plan version printed on it, and "
+            + "for nothing else.",
+        "It does not take the place of a competent person on the spot, of the rules of the venue and the organiser, of the "
+            + "fire authority, of the insurers or of the law of the place. Where they ask for more, they decide.",
+        "Its results are no better than the data given: what was not measured is listed, and what could not be told is "
+            + "called so.",
+        "No distance alone makes a bursting rotor harmless.",
+        "Nothing is run while a page says NOT TO RUN.",
+    ];
+
+    public static string OnDays(IReadOnlyList<DateOnly> days) =>
+        days.Count switch
+        {
+            0 => NoDate,
+            1 => Day(days[0]),
+            _ => $"{Day(days[0])} and {(days.Count - 1).ToString(CultureInfo.InvariantCulture)} more",
+        };
+
+    public static string Day(DateOnly day) => day.ToString("dddd d MMMM yyyy", CultureInfo.InvariantCulture);
+
+    public static string Time(TimeOnly time) => time.ToString("HH:mm", CultureInfo.InvariantCulture);
+
+    public static string PlanVersion(string hash) => $"Plan version {hash[..Math.Min(12, hash.Length)]}";
+
+    public static string Of(Severity severity) =>
+        severity switch
+        {
+            Severity.Stop => "Stops",
+            Severity.Act => "To be closed before the run, by name and time",
+            _ => "For information",
+        };
+
+    public static string Of(ZoneEffect effect) =>
+        effect switch
+        {
+            ZoneEffect.Excludes => "keeps out",
+            ZoneEffect.Requires => "asks something of",
+            _ => "informs",
+        };
+
+    public static string Of(Audience whom) =>
+        whom switch
+        {
+            Audience.None => "things only",
+            Audience.Everyone => "everyone",
+            _ => string.Join(", ", AudienceWords.Where(word => whom.HasFlag(word.Flag)).Select(word => word.Text)),
+        };
+
+    public static string Of(Phases phases) =>
+        phases switch
+        {
+            Phases.None => "never",
+            Phases.Always => "always",
+            _ => string.Join(", ", PhaseWords.Where(word => phases.HasFlag(word.Flag)).Select(word => word.Text)),
+        };
+
+    public static string Of(Pedigree pedigree) =>
+        pedigree switch
+        {
+            Pedigree.Measured => "measured",
+            Pedigree.Maker => "from the maker",
+            Pedigree.Estimated => "estimated by the user",
+            Pedigree.Assumed => "assumed on the cautious side",
+            Pedigree.Example => "EXAMPLE, invented",
+            _ => "calculated",
+        };
+
+    public static string Of(Basis basis) =>
+        basis switch
+        {
+            Basis.Read => "read in the source",
+            Basis.Secondary => "as quoted by others",
+            Basis.Memory => "from memory, confirm",
+            Basis.Derived => "follows from a cited formula",
+            Basis.Choice => "our own choice",
+            _ => "common practice, no source",
+        };
+
+    public static string Of(FindOut way) =>
+        way switch
+        {
+            FindOut.Tape => "with a tape measure",
+            FindOut.Scale => "with a scale or a spring balance",
+            FindOut.Maker => "from the maker's sheet or drawing",
+            FindOut.SoundMeter => "with a sound level meter",
+            FindOut.Meter => "with an instrument: thermometer, tachometer, anemometer or gas meter",
+            FindOut.Venue => "from the venue or the organiser",
+            FindOut.Decide => "by deciding it",
+            _ => "by whoever answers for the plan",
+        };
+
+    public static string Of(PersonRole role) =>
+        role switch
+        {
+            PersonRole.Crew => "crew",
+            PersonRole.Exhibitor => "exhibitors",
+            PersonRole.Visitor => "visitors",
+            _ => "neighbours",
+        };
+
+    public static string Of(PermissionGiver giver) =>
+        giver switch
+        {
+            PermissionGiver.Venue => "the venue",
+            PermissionGiver.Organiser => "the organiser",
+            PermissionGiver.FireAuthority => "the fire officer or fire authority",
+            _ => "the insurer",
+        };
+
+    public static string CostOf(Severity severity) =>
+        severity switch
+        {
+            Severity.Stop => "a stop: NOT TO RUN",
+            Severity.Act => "something to be closed by name before the run",
+            _ => "a note",
+        };
+
+    public static string Of(PersonPart part) => part == PersonPart.Adults ? "adults" : "children";
+
+    public static string Of(RuleMetric metric) =>
+        metric switch
+        {
+            RuleMetric.DailyLevel => "daily noise exposure level",
+            RuleMetric.Dose => "daily dose",
+            RuleMetric.WindowLevel => "mean level of the worst stretch of time",
+            RuleMetric.SteadyLevel => "highest steady level",
+            RuleMetric.FastMaximumLevel => "largest fast level",
+            _ => "C-weighted peak",
+        };
+
+    public static string Of(Duty duty) =>
+        duty switch
+        {
+            Duty.InformAndOffer => "tell them, and have hearing protectors ready for them",
+            Duty.WearAndMark => "hearing protectors are worn, the zone is marked, the exposure is brought down",
+            Duty.NotToExceed => "not to be exceeded: bring the exposure down at once",
+            Duty.HearingProgramme => "a hearing conservation programme",
+            _ => "keep the audience out",
+        };
+
+    public static string Of(LegalClass legalClass) =>
+        legalClass switch
+        {
+            LegalClass.Worker => "at work",
+            LegalClass.SelfEmployed => "self-employed",
+            LegalClass.Volunteer => "volunteer",
+            _ => "member of the public",
+        };
+
+    private static readonly (Audience Flag, string Text)[] AudienceWords =
+    [
+        (Audience.Visitors, "visitors"),
+        (Audience.Children, "children"),
+        (Audience.Exhibitors, "exhibitors"),
+        (Audience.Neighbours, "neighbours"),
+        (Audience.Crew, "crew"),
+    ];
+
+    private static readonly (Phases Flag, string Text)[] PhaseWords =
+    [
+        (Phases.Start, "starting"),
+        (Phases.Running, "running"),
+        (Phases.RunDown, "running down"),
+        (Phases.CoolDown, "cooling"),
+        (Phases.Fuelling, "fuelling"),
+        (Phases.Standing, "standing cold"),
+    ];
+}

@@ -1,0 +1,30 @@
+using ShowSafety.Brief.Typesetting;
+using ShowSafety.Core;
+using ShowSafety.Core.Measures;
+using ShowSafety.Core.Wording;
+
+namespace ShowSafety.Brief.Documents;
+
+/// <summary>Calculated values as a table: label, best estimate, planning value, what they rest on.</summary>
+internal static class FigureTable
+{
+    public static Table Of(BriefInput input, IEnumerable<Figure> figures, string whenEmpty) =>
+        new(
+            [
+                new("Value", 4),
+                new("Best estimate", 1.5, ColumnAlignment.Right),
+                new("Planning value", 1.5, ColumnAlignment.Right),
+                new("Rests on", 2),
+            ],
+            figures.Select(figure => Row(input, figure)).ToValueList(),
+            whenEmpty
+        );
+
+    private static ValueList<RichText> Row(BriefInput input, Figure figure) =>
+        [
+            input.Words.Label(figure),
+            ValueFormat.Best(figure.Value),
+            RichText.Strong(ValueFormat.Planning(figure.Value)),
+            Sections.WithSources(BriefLabels.Of(figure.Value.Pedigree), input.Sources.Quoted(figure.Value.Citations)),
+        ];
+}

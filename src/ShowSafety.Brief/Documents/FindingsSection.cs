@@ -1,0 +1,60 @@
+using ShowSafety.Brief.Typesetting;
+using ShowSafety.Core;
+using ShowSafety.Core.Measures;
+using ShowSafety.Core.Plans;
+
+namespace ShowSafety.Brief.Documents;
+
+/// <summary>Findings, gravest first, each with its remedy; what must be closed has room to write who closed it.</summary>
+internal static class FindingsSection
+{
+    public static IEnumerable<Block> Compose(BriefInput input)
+    {
+        yield return Sections.Head(BriefLabels.FindingsSection);
+        foreach (Severity severity in (Severity[])[Severity.Stop, Severity.Act, Severity.Note])
+        {
+            yield return new SectionHeading(2, BriefLabels.Of(severity));
+            yield return severity == Severity.Act ? Acts(input) : Others(input, severity);
+        }
+    }
+
+    private static Table Acts(BriefInput input) =>
+        new(
+            [new("What", 4), new("What to do", 4), new("Closed by, date and time", 2.4)],
+            input
+                .Of(Severity.Act)
+                .Select(finding =>
+                    (ValueList<RichText>)[What(input, finding), input.Words.Remedy(finding), Closed(input, finding)]
+                )
+                .ToValueList(),
+            "Nothing to close.",
+            false
+        );
+
+    private static Table Others(BriefInput input, Severity severity) =>
+        new(
+            [new("What", 5), new("What to do", 4)],
+            input
+                .Of(severity)
+                .Select(finding => (ValueList<RichText>)[What(input, finding), input.Words.Remedy(finding)])
+                .ToValueList(),
+            severity == Severity.Stop
+                ? "No stop was found with the data given. What could not be told would stand here."
+                : "None.",
+            false
+        );
+
+    private static RichText What(BriefInput input, Finding finding) =>
+        Sections.WithSources(input.Words.Sentence(finding), input.Sources.Quoted(finding.Citations));
+
+    /// <summary>What the plan records; else blank, to be filled in by hand.</summary>
+    private static RichText Closed(BriefInput input, Finding finding)
+    {
+        Acceptance? acceptance = input.Plan.Decisions?.Acceptances.FirstOrDefault(a =>
+            a.Finding == finding.Code && a.ElementId == finding.ElementId
+        );
+        return acceptance is null
+            ? RichText.Empty
+            : $"In the plan: {acceptance.By}{(acceptance.On is { } on ? ", " + BriefLabels.Day(on) : "")}. {acceptance.Note}";
+    }
+}

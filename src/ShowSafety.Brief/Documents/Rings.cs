@@ -1,0 +1,52 @@
+using NetTopologySuite.Geometries;
+using ShowSafety.Brief.Drawing;
+using ShowSafety.Core.Measures;
+
+namespace ShowSafety.Brief.Documents;
+
+/// <summary>Geometries as rings to draw: shells and holes alike, since areas fill by the even-odd rule.</summary>
+internal static class Rings
+{
+    public static ValueList<ValueList<PlanPoint>> Of(Geometry geometry) =>
+        Polygons(geometry).SelectMany(p => p.InteriorRings.Prepend(p.ExteriorRing)).Select(Open).ToValueList();
+
+    public static MetreBox Box(Geometry geometry) =>
+        new(
+            geometry.EnvelopeInternal.MinX,
+            geometry.EnvelopeInternal.MinY,
+            geometry.EnvelopeInternal.MaxX,
+            geometry.EnvelopeInternal.MaxY
+        );
+
+    public static Polygon Polygon(MetreBox box) =>
+        SiteGeometry.Polygon([
+            new(box.LeftMetres, box.BottomMetres),
+            new(box.RightMetres, box.BottomMetres),
+            new(box.RightMetres, box.TopMetres),
+            new(box.LeftMetres, box.TopMetres),
+        ]);
+
+    /// <summary>A rectangle about its middle, its length along a heading.</summary>
+    public static ValueList<PlanPoint> Turned(PlanPoint middle, double heading, double length, double width)
+    {
+        PlanPoint ahead = middle.Along(heading, length / 2);
+        PlanPoint behind = middle.Along(heading + 180, length / 2);
+        return
+        [
+            ahead.Along(heading - 90, width / 2),
+            ahead.Along(heading + 90, width / 2),
+            behind.Along(heading + 90, width / 2),
+            behind.Along(heading - 90, width / 2),
+        ];
+    }
+
+    private static IEnumerable<Polygon> Polygons(Geometry geometry) =>
+        Enumerable
+            .Range(0, geometry.NumGeometries)
+            .Select(geometry.GetGeometryN)
+            .OfType<Polygon>()
+            .Where(p => !p.IsEmpty);
+
+    private static ValueList<PlanPoint> Open(LineString ring) =>
+        ring.Coordinates.SkipLast(1).Select(SiteGeometry.PlanPoint).ToValueList();
+}
