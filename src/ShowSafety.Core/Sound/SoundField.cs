@@ -37,7 +37,7 @@ public sealed class SoundField : ISoundLevels
         _running = Engines
             .SelectMany(e => Running(e, Emitter.All(e.Place, e.ExhaustHeadingDegrees, plan.Site.Structures)))
             .ToDictionary(r => r.Key, r => r.Engine);
-        _tracer = new([.. Engines.Select(e => e.Place)], plan.Site.Outline);
+        _tracer = new([.. Engines.Select(e => (e.Place, e.ExhaustHeadingDegrees))], plan.Site.Outline);
         SiteNotes.Say(plan, Enclosure, _inside, findings);
         Findings = findings.All;
     }

@@ -54,7 +54,7 @@ public sealed class ContourTests
                         }
                     }
                 },
-                iter: 60
+                iter: 1000
             );
 
     [Fact]
