@@ -11,8 +11,9 @@ internal sealed class StarTracer(PlanPoint centre, double headingDegrees, double
 {
     private const int Rays = 360;
     private const double FirstMetres = 0.3;
-    private const double Growth = 1.35;
-    private const int Bisections = 8;
+    private const double Growth = 1.15;
+    private const double NearFieldMetres = 6;
+    private const int Bisections = 6;
 
     /// <summary>The star-shaped area, empty when no ray finds anything.</summary>
     public Geometry Area(Func<PlanPoint, bool> isIn)
@@ -38,22 +39,26 @@ internal sealed class StarTracer(PlanPoint centre, double headingDegrees, double
         );
     }
 
-    // The first place outside along the ray, at the outer end of the last step that was still inside.
+    // The first place outside along the ray beyond the near field, at the outer end of the last step still inside. Near
+    // the engine the slant changes the angle from the axis, so that a level may fall and rise again: there the farthest
+    // place inside counts.
     private double Reach(double heading, Func<PlanPoint, bool> isIn)
     {
-        if (!isIn(centre.Along(heading, FirstMetres)))
+        double low = 0;
+        double high = FirstMetres;
+        bool inside = isIn(centre.Along(heading, high));
+        while (high < reachMetres && (inside || high < NearFieldMetres))
         {
-            return 0;
-        }
-
-        double low = FirstMetres;
-        double high = low * Growth;
-        while (high < reachMetres && isIn(centre.Along(heading, high)))
-        {
-            low = high;
+            low = inside ? high : low;
             high *= Growth;
+            inside = isIn(centre.Along(heading, high));
         }
 
+        return low > 0 ? Crossing(heading, low, low * Growth, isIn) : 0;
+    }
+
+    private double Crossing(double heading, double low, double high, Func<PlanPoint, bool> isIn)
+    {
         for (int step = 0; step < Bisections; step++)
         {
             double middle = (low + high) / 2;
