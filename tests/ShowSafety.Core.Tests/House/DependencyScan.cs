@@ -28,6 +28,8 @@ internal static class DependencyScan
             .Types.Where(type => Arrows.IsBelow(type.FullName, root))
             .SelectMany(type => type.Dependencies)
             .Select(use => (From: use.Origin.FullName, To: use.Target.FullName))
+            // The parameter of a generic method goes by the method's whole signature: it is no type of anybody's.
+            .Where(use => !use.To.Contains(' ', StringComparison.Ordinal))
             .Distinct()
             .Select(use => new Dependency(Arrows.RoomOf(use.From, root), use.From, Arrows.RoomOf(use.To, root), use.To))
             .OrderBy(use => use.ToString(), StringComparer.Ordinal);

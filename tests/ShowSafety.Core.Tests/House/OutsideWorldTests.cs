@@ -18,11 +18,11 @@ public sealed class OutsideWorldTests
         "System.Console",
     ];
 
-    // Plans reads plan files. Rule sets are data kept in files of their own, read by types of that name in Exposure.
+    // Plans reads plan files, Files writes assessments. Rule sets are data kept in files of their own, read by types of that name in Exposure.
     private static readonly string[] Readers =
     [
         "ShowSafety.Core.Plans.",
-        "ShowSafety.Core.Exposure.RuleSet",
+        "ShowSafety.Core.Exposure.Rules.RuleSet",
         "ShowSafety.Core.Files.",
     ];
 

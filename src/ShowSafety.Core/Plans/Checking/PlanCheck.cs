@@ -14,7 +14,7 @@ public static class PlanCheck
             .. ReferenceCheck.Findings(plan),
             .. PlaceCheck.Findings(plan),
             .. EnclosureCheck.Findings(plan),
-            .. SheetCheck.Findings(plan),
+            .. EngineSheetCheck.Findings(plan),
             .. ProgrammeCheck.Findings(plan),
             .. PeopleCheck.Findings(plan),
         ];

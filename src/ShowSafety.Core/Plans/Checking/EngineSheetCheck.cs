@@ -4,7 +4,7 @@ using static ShowSafety.Core.Plans.CheckFinding;
 namespace ShowSafety.Core.Plans;
 
 /// <summary>Whether the numbers of an engine sheet can all be true of one engine.</summary>
-internal static class SheetCheck
+internal static class EngineSheetCheck
 {
     public static IEnumerable<Finding> Findings(Plan plan) =>
         plan.Engines.Where(e => e.Sheet is not null).SelectMany(e => Findings(e.Id, e.Sheet!));
