@@ -21,7 +21,7 @@ public static class BriefWriter
     }
 }
 
-/// <summary>Writes the site plan of a plan as an SVG drawing to a stated scale, for one A4 sheet.</summary>
+/// <summary>Writes the site plan of a plan as an SVG drawing to a stated scale, for A4 paper; details and legend stand below it.</summary>
 public static class SitePlanWriter
 {
     /// <summary>The site plan as SVG text.</summary>

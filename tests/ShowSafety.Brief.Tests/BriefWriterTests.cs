@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using System.Xml.Linq;
 using ShowSafety.Core;
 using ShowSafety.Core.Plans;
@@ -12,8 +13,15 @@ public sealed class BriefWriterTests
 {
     private static readonly DateTimeOffset PreparedOn = new(2026, 4, 30, 12, 0, 0, TimeSpan.Zero);
 
+    private static readonly ConcurrentDictionary<string, (Plan Plan, Assessment Assessment)> Known = new();
+
     public static TheoryData<string> Templates() =>
-        [.. Directory.GetFiles(TemplateFolder(), "*.json").Select(file => Path.GetFileName(file)).Order(StringComparer.Ordinal)];
+        [
+            .. Directory
+                .GetFiles(TemplateFolder(), "*.json")
+                .Select(file => Path.GetFileName(file))
+                .Order(StringComparer.Ordinal),
+        ];
 
     [Theory]
     [MemberData(nameof(Templates))]
@@ -150,7 +158,9 @@ public sealed class BriefWriterTests
         return stream.ToArray();
     }
 
-    private static (Plan Plan, Assessment Assessment) Assessed(string template)
+    private static (Plan Plan, Assessment Assessment) Assessed(string template) => Known.GetOrAdd(template, Assess);
+
+    private static (Plan Plan, Assessment Assessment) Assess(string template)
     {
         PlanReading reading = PlanReader.Read(File.ReadAllBytes(Path.Combine(TemplateFolder(), template)));
         Assert.Empty(reading.Problems);

@@ -27,12 +27,14 @@ internal static class BriefDocument
             PeopleSection.Compose(input),
             RulesSection.Compose(input),
             ZonesSection.Compose(input),
-            ValuesSection.Compose(input),
+            ValuesSection.Air(input),
             FindingsSection.Compose(input),
             FindOutSection.Compose(input),
             PapersSection.Compose(input),
+            SignaturesSection.Compose(input),
+            [new PageBreak()],
+            ValuesSection.Others(input),
             AssumptionsSection.Compose(input),
             SourcesSection.Compose(input),
-            SignaturesSection.Compose(input),
         ];
 }

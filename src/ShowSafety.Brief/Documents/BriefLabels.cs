@@ -19,7 +19,13 @@ internal static class BriefLabels
     public const string UnnamedEvent = "Event not named";
     public const string NoDate = "Date not given";
     public const string NotStated = "not stated";
-    public const string WholePlan = "the place";
+    public const string WholePlan = "Place and plan";
+    public const string WholeSite = "The whole site";
+    public const string DetailTitle = "Round the engine, larger";
+    public const string DetailDescription =
+        "The surroundings of the engine at a larger scale, drawn and hatched as on the plan of the whole site.";
+    public const string SeeDetail = "See the larger drawing";
+    public const string Uncut = "Zones are drawn uncut: what lies beyond the edge of the site is part of them.";
     public const string CannotTell = "cannot tell";
     public const string Meets = "Meets the rule chosen";
     public const string Comparison = "shown as a comparison, binds nobody here";
@@ -38,12 +44,12 @@ internal static class BriefLabels
     public const string RulesSection = "Rules and duties";
     public const string ZonesSection = "Distances and zones";
     public const string AirSection = "Indoor air";
-    public const string ValuesSection = "Other calculated values";
+    public const string ValuesSection = "Annex A: other calculated values";
     public const string FindingsSection = "Findings";
     public const string FindOutSection = "To be found out";
     public const string PapersSection = "Permissions and evidence";
-    public const string AssumptionsSection = "What was not measured";
-    public const string SourcesSection = "Sources";
+    public const string AssumptionsSection = "Annex B: what was not measured";
+    public const string SourcesSection = "Annex C: sources";
     public const string SignaturesSection = "Signatures";
 
     public const string BestAndPlanning =
@@ -59,8 +65,8 @@ internal static class BriefLabels
         + "on the cautious side because nobody stated it.";
 
     public const string SignaturesLead =
-        "Signed by hand on the printed brief. Whoever signs has read the whole of it, and signs for the plan version at "
-        + "the foot of this page and for no other.";
+        "Signed by hand on the printed brief. Whoever signs has read the whole of it, annexes included, and signs for the "
+        + "plan version at the foot of this page and for no other.";
 
     public const string SignaturesBarred = "NOT TO RUN: signing does not lift what stands on the first page.";
 

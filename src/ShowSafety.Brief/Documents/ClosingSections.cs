@@ -21,30 +21,23 @@ internal static class AssumptionsSection
                 new("Value", 1.6, ColumnAlignment.Right),
                 new("Where it comes from", 3),
             ],
-            input.Assumptions.Select(assumption => Row(input, assumption)).ToValueList(),
+            Sections.Grouped(
+                input.Assumptions,
+                assumption => input.Words.Place(assumption.ElementId, assumption.PartId),
+                Row
+            ),
             "Every input was measured."
         );
     }
 
-    private static ValueList<RichText> Row(BriefInput input, Assumption assumption) =>
+    private static ValueList<RichText> Row(Assumption assumption) =>
         [
-            Where(input, assumption),
             Sections.Sentence(assumption.Meaning),
             assumption.Value is { } value ? ValueFormat.Number(value, assumption.Unit) : "",
             string.IsNullOrWhiteSpace(assumption.Note)
                 ? BriefLabels.Of(assumption.Pedigree)
                 : $"{BriefLabels.Of(assumption.Pedigree)}: {assumption.Note}",
         ];
-
-    private static string Where(BriefInput input, Assumption assumption) =>
-        assumption.ElementId is null
-            ? BriefLabels.WholePlan
-            : string.Join(
-                ", ",
-                new[] { assumption.ElementId, assumption.PartId }
-                    .Select(input.Words.Name)
-                    .Where(name => name is not null)
-            );
 }
 
 /// <summary>Sources with edition, clause, and how well we know them.</summary>

@@ -26,8 +26,8 @@ internal static class DutyRows
         string comparison = verdict.IsComparison ? $" ({BriefLabels.Comparison})" : "";
         string ear = verdict.AtTheEar ? $", {BriefLabels.AtTheEar}" : "";
         return new(
-            $"{words.Name(person.GroupId)}, {BriefLabels.Of(person.Part)}",
-            $"{set?.Title ?? verdict.RuleSetId}, {clause?.Clause ?? verdict.ClauseId}: {BriefLabels.Of(verdict.Metric)}{ear}{comparison}",
+            $"{words.Name(person.GroupId)}, {BriefLabels.Of(person.Part)}: {set?.Title ?? verdict.RuleSetId}{comparison}",
+            $"{clause?.Clause ?? verdict.ClauseId}: {BriefLabels.Of(verdict.Metric)}{ear}",
             verdict.Value is { } value ? ValueFormat.Planning(value) : BriefLabels.CannotTell,
             ValueFormat.Best(verdict.Limit),
             Asks(verdict)

@@ -16,13 +16,18 @@ internal static class FigureTable
                 new("Planning value", 1.5, ColumnAlignment.Right),
                 new("Rests on", 2),
             ],
-            figures.Select(figure => Row(input, figure)).ToValueList(),
+            Sections.Grouped(
+                figures,
+                figure => input.Words.Place(figure.ElementId, figure.PartId),
+                figure => Row(input, figure)
+            ),
             whenEmpty
         );
 
     private static ValueList<RichText> Row(BriefInput input, Figure figure) =>
         [
-            input.Words.Label(figure),
+            // Element and part stand in the head of the group.
+            input.Words.Label(figure with { ElementId = null, PartId = null }),
             ValueFormat.Best(figure.Value),
             RichText.Strong(ValueFormat.Planning(figure.Value)),
             Sections.WithSources(BriefLabels.Of(figure.Value.Pedigree), input.Sources.Quoted(figure.Value.Citations)),

@@ -10,21 +10,15 @@ internal static class Rings
     public static ValueList<ValueList<PlanPoint>> Of(Geometry geometry) =>
         Polygons(geometry).SelectMany(p => p.InteriorRings.Prepend(p.ExteriorRing)).Select(Open).ToValueList();
 
-    public static MetreBox Box(Geometry geometry) =>
-        new(
-            geometry.EnvelopeInternal.MinX,
-            geometry.EnvelopeInternal.MinY,
-            geometry.EnvelopeInternal.MaxX,
-            geometry.EnvelopeInternal.MaxY
-        );
-
-    public static Polygon Polygon(MetreBox box) =>
-        SiteGeometry.Polygon([
+    public static ValueList<PlanPoint> Corners(MetreBox box) =>
+        [
             new(box.LeftMetres, box.BottomMetres),
             new(box.RightMetres, box.BottomMetres),
             new(box.RightMetres, box.TopMetres),
             new(box.LeftMetres, box.TopMetres),
-        ]);
+        ];
+
+    public static Polygon Polygon(MetreBox box) => SiteGeometry.Polygon(Corners(box));
 
     /// <summary>A rectangle about its middle, its length along a heading.</summary>
     public static ValueList<PlanPoint> Turned(PlanPoint middle, double heading, double length, double width)

@@ -17,18 +17,17 @@ internal static class RulesSection
 
         yield return new Table(
             [
-                new("Who", 2),
-                new("Rule and clause", 3),
-                new("Planning value", 1.4),
-                new("Limit", 1.4),
-                new("Asks for", 2.6),
+                new("Clause", 4),
+                new("Planning value", 1.5, ColumnAlignment.Right),
+                new("Limit", 1.5, ColumnAlignment.Right),
+                new("Asks for", 3),
             ],
-            input.Duties.Select(Row).ToValueList(),
+            Sections.Grouped(input.Duties, duty => duty.Who, Row),
             input.Plan.RuleSets.Count == 0
                 ? "No rules were chosen, so nothing was compared. Choose the rule sets that hold for this place."
                 : "No clause of the rules chosen covers anybody the plan names."
         );
     }
 
-    private static ValueList<RichText> Row(DutyRow duty) => [duty.Who, duty.Rule, duty.Value, duty.Limit, duty.Asks];
+    private static ValueList<RichText> Row(DutyRow duty) => [duty.Rule, duty.Value, duty.Limit, duty.Asks];
 }

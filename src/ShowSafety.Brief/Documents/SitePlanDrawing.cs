@@ -1,4 +1,3 @@
-using NetTopologySuite.Geometries;
 using ShowSafety.Brief.Drawing;
 using ShowSafety.Core.Measures;
 using ShowSafety.Core.Plans;
@@ -9,46 +8,69 @@ namespace ShowSafety.Brief.Documents;
 /// <summary>The site plan as a drawing: what stands there, what the engine reaches, where people may be.</summary>
 internal static class SitePlanDrawing
 {
-    public static ScaleDrawing Of(BriefInput input)
+    /// <summary>The whole site, then the surroundings of the engines where the site is much larger.</summary>
+    public static IReadOnlyList<ScaleDrawing> Of(BriefInput input) =>
+        [.. SitePlanView.Of(input.Plan).Select(view => Of(input, view))];
+
+    private static ScaleDrawing Of(BriefInput input, SitePlanView view)
     {
         Plan plan = input.Plan;
-        MetreBox extent = Extent(plan);
-        // Zones are drawn as far as the window can reach, not to the horizon.
-        double beyond = 3 * Math.Max(extent.WidthMetres, extent.HeightMetres);
-        Geometry window = Rings.Polygon(extent.Grown(beyond));
         SitePlanPart[] parts =
         [
             SitePlanGround.Of(plan),
-            SitePlanZones.Of(input, window, Rings.Polygon(extent)),
+            SitePlanZones.Of(input, view),
             SitePlanThings.Of(plan),
-            SitePlanLines.Of(input, window),
-            SitePlanEngines.Of(plan, extent),
-            SitePlanPeople.Of(plan, extent),
+            SitePlanLines.Of(input, view.Window),
+            SitePlanEngines.Of(plan, view.Extent),
+            SitePlanPeople.Of(plan, view.Extent),
+            SitePlanDetails.Of(view),
         ];
         return new ScaleDrawing(
-            $"{BriefLabels.SitePlanSection}: {plan.Title}",
-            SitePlanDescription.Of(input),
-            parts.Select(part => part.Layer).Where(layer => layer.Elements.Count > 0).ToValueList(),
-            parts.SelectMany(part => part.Legend).ToValueList()
+            view.IsDetail ? BriefLabels.DetailTitle : $"{BriefLabels.SitePlanSection}: {plan.Title}",
+            view.IsDetail ? BriefLabels.DetailDescription : SitePlanDescription.Of(input),
+            parts.Select(part => Named(part.Layer, view)).Where(layer => layer.Elements.Count > 0).ToValueList(),
+            // The detail is drawn in the same way: one legend serves both.
+            view.IsDetail
+                ? []
+                : parts.SelectMany(part => part.Legend).ToValueList()
         )
         {
             NorthDegrees = plan.Site.NorthDegrees,
-            Extent = extent,
+            Extent = view.Extent,
             Banner = Banner(input),
         };
     }
 
+    private static Layer Named(Layer layer, SitePlanView view) =>
+        layer with
+        {
+            Elements = layer
+                .Elements.Where(element => element is not Label label || view.Names(label.At))
+                .ToValueList(),
+        };
+
     private static string? Banner(BriefInput input) =>
         input.Marks.Count == 0 ? null : string.Join("  ·  ", input.Marks);
-
-    /// <summary>The outline and every engine; people and ground beyond are pointed at from the edge.</summary>
-    private static MetreBox Extent(Plan plan) =>
-        MetreBox.Around(plan.Site.Outline.Concat(plan.Engines.Select(engine => engine.Place)))
-        ?? new MetreBox(0, 0, 10, 10);
 }
 
 /// <summary>A layer of the site plan with its lines of the legend.</summary>
 internal sealed record SitePlanPart(Layer Layer, ValueList<LegendEntry> Legend);
+
+/// <summary>Where the drawing has a larger one: a frame, and beside it the words that say so.</summary>
+internal static class SitePlanDetails
+{
+    private static readonly Stroke Frame = new(0.25, LineStyle.Dashed);
+
+    public static SitePlanPart Of(SitePlanView view) =>
+        new(new Layer("details", view.Elsewhere.SelectMany(Framed).ToValueList()), []);
+
+    private static IEnumerable<DrawingElement> Framed(MetreBox box)
+    {
+        yield return new Area([Rings.Corners(box)], Frame);
+        // On the right edge, which belongs to the drawing outside the frame.
+        yield return new Label(new(box.RightMetres, box.TopMetres), BriefLabels.SeeDetail, 1);
+    }
+}
 
 /// <summary>The drawing in words, for whoever can't see it.</summary>
 internal static class SitePlanDescription

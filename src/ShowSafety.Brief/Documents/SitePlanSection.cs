@@ -7,22 +7,25 @@ namespace ShowSafety.Brief.Documents;
 internal static class SitePlanSection
 {
     // A page less its heading and the caption.
-    private const double HeightMillimetres = 218;
+    private const double TallestMillimetres = 222;
+    private const double TallestLegendMillimetres = 40;
 
     public static IEnumerable<Block> Compose(BriefInput input)
     {
-        PaperPicture picture = DrawingSheet.Compose(
-            SitePlanDrawing.Of(input),
-            Paper.BodyWidthMillimetres,
-            HeightMillimetres
-        );
+        IReadOnlyList<ScaleDrawing> drawings = SitePlanDrawing.Of(input);
         yield return new PageBreak();
         yield return Sections.Head(BriefLabels.SitePlanSection);
-        yield return new Illustration(
-            picture,
-            picture.Description,
-            $"Scale {picture.Frame.Scale} when printed at full size on A4: measure the scale bar before trusting it. "
-                + "Zones are drawn uncut; what lies beyond the edge of the site is part of them."
-        );
+        foreach (ScaleDrawing drawing in drawings)
+        {
+            SheetParts parts = DrawingSheet.Parts(drawing, Paper.BodyWidthMillimetres, TallestMillimetres);
+            string scale =
+                $"Scale {parts.Map.Frame.Scale} when printed at full size on A4; measure the scale bar first.";
+            string title = drawing == drawings[0] ? BriefLabels.WholeSite : drawing.Title;
+            yield return new Illustration(parts.Map, parts.Map.Description, $"{title}. {scale} {BriefLabels.Uncut}");
+            foreach (PaperPicture legend in parts.LegendPictures(TallestLegendMillimetres))
+            {
+                yield return new Illustration(legend, legend.Description);
+            }
+        }
     }
 }

@@ -9,49 +9,71 @@ namespace ShowSafety.Brief.Documents;
 /// <summary>The zones, the widest first, so that none hides a smaller one; each with its row's hatch and name.</summary>
 internal static class SitePlanZones
 {
-    private sealed record RowArea(ZoneRow Row, Geometry Area, ZoneEffect Effect, Audience Whom);
+    // What of a zone shows round the edge of a detail is too little to carry its name.
+    private const double SmallestShare = 0.004;
 
-    public static SitePlanPart Of(BriefInput input, Geometry window, Geometry extent)
+    /// <param name="Row">The row.</param>
+    /// <param name="Area">Where its strongest effect holds.</param>
+    /// <param name="Weaker">Where only a weaker one does, as far as that lies outside.</param>
+    /// <param name="Effect">The strongest effect.</param>
+    /// <param name="Whom">Whom that binds.</param>
+    private sealed record RowArea(ZoneRow Row, Geometry Area, Geometry Weaker, ZoneEffect Effect, Audience Whom);
+
+    public static SitePlanPart Of(BriefInput input, SitePlanView view)
     {
         RowArea[] rows =
         [
             .. input
                 .Zones.GroupBy(zone => zone.Row)
-                .Select(group => Joined(group, window))
+                .Select(group => Joined(group, view.Window))
                 .Where(row => !row.Area.IsEmpty)
                 .OrderByDescending(row => row.Area.Area)
                 .ThenBy(row => row.Row),
         ];
-        IEnumerable<DrawingElement> areas = rows.Select(Drawn);
-        IEnumerable<DrawingElement> labels = rows.Select((row, i) => Named(row, rows, extent)).OfType<DrawingElement>();
+        IEnumerable<DrawingElement> labels = rows.Select(row => Named(row, rows, view)).OfType<DrawingElement>();
         return new(
-            new Layer("zones", areas.Concat(labels).ToValueList()),
+            new Layer("zones", rows.SelectMany(Drawn).Concat(labels).ToValueList()),
             rows.OrderBy(row => row.Row).Select(Legend).ToValueList()
         );
     }
 
-    private static RowArea Joined(IGrouping<ZoneRow, Zone> zones, Geometry window) =>
-        new(
+    private static RowArea Joined(IGrouping<ZoneRow, Zone> zones, Geometry window)
+    {
+        ZoneEffect effect = zones.Max(zone => zone.Effect);
+        Zone[] strongest = [.. zones.Where(zone => zone.Effect == effect)];
+        Geometry area = SiteGeometry.Union(strongest.Select(zone => zone.Area)).Intersection(window);
+        Geometry all = SiteGeometry.Union(zones.Select(zone => zone.Area)).Intersection(window);
+        return new(
             zones.Key,
-            SiteGeometry.Union(zones.Select(zone => zone.Area)).Intersection(window),
-            zones.Max(zone => zone.Effect),
-            zones.Aggregate(Audience.None, (whom, zone) => whom | zone.Whom)
+            area,
+            all.Difference(area),
+            effect,
+            strongest.Aggregate(Audience.None, (whom, zone) => whom | zone.Whom)
         );
+    }
 
-    private static Area Drawn(RowArea row)
+    private static IEnumerable<DrawingElement> Drawn(RowArea row)
     {
         ZoneStyle style = ZoneStyle.Of(row.Row);
-        return new(Rings.Of(row.Area), style.Outline, HatchOf(row, style));
+        // What the overlay leaves of two equal edges is no area.
+        if (row.Weaker.Area > 0.01 * row.Area.Area)
+        {
+            yield return new Area(Rings.Of(row.Weaker), style.Outline);
+        }
+
+        yield return new Area(Rings.Of(row.Area), style.Outline, HatchOf(row, style));
     }
 
     private static Hatch? HatchOf(RowArea row, ZoneStyle style) =>
         row.Effect == ZoneEffect.Informs ? null : style.Hatch;
 
-    /// <summary>The name stands where the zone is alone, if it is anywhere, within the site's window.</summary>
-    private static Label? Named(RowArea row, RowArea[] rows, Geometry extent)
+    /// <summary>
+    /// The name stands where the zone is alone, if it is anywhere. A zone that lies within a detail is named there.
+    /// </summary>
+    private static Label? Named(RowArea row, RowArea[] rows, SitePlanView view)
     {
-        Geometry shown = row.Area.Intersection(extent);
-        if (shown.IsEmpty)
+        Geometry shown = row.Area.Intersection(view.NamedHere);
+        if (shown.IsEmpty || shown.Area < SmallestShare * Rings.Polygon(view.Extent).Area && view.Elsewhere.Count > 0)
         {
             return null;
         }
@@ -62,7 +84,7 @@ internal static class SitePlanZones
         Geometry alone = shown.Difference(others);
         Point place = (alone.Area > 0.05 * shown.Area ? alone : shown).InteriorPoint;
         // Where the edge lies beyond the drawing nothing else would show that all of it is inside.
-        string all = row.Area.Covers(extent) ? ": all of this drawing" : "";
+        string all = row.Area.Covers(Rings.Polygon(view.Extent)) ? ": all of this drawing" : "";
         string text = Sections.Sentence(RowLabels.Of(row.Row)) + all;
         return new(SiteGeometry.PlanPoint(place.Coordinate), text, 3, Centred: true);
     }

@@ -4,21 +4,27 @@ using ShowSafety.Core.Plans;
 
 namespace ShowSafety.Brief.Documents;
 
-/// <summary>Indoor air first, then every other calculated value that belongs to no group of people.</summary>
+/// <summary>Calculated values that belong to no group of people: those of the air indoors, and all others.</summary>
 internal static class ValuesSection
 {
     private const string AirPrefix = "indoor-air.";
 
-    public static IEnumerable<Block> Compose(BriefInput input)
+    public static IEnumerable<Block> Air(BriefInput input) =>
+        [Sections.Head(BriefLabels.AirSection), FigureTable.Of(input, Figures(input, true), WithoutAir(input.Plan))];
+
+    public static IEnumerable<Block> Others(BriefInput input) =>
+        [
+            Sections.Head(BriefLabels.ValuesSection),
+            FigureTable.Of(input, Figures(input, false), "No other value could be worked out from what is known."),
+        ];
+
+    private static IEnumerable<Figure> Figures(BriefInput input, bool air)
     {
         HashSet<string> people = [.. input.Plan.People.Select(group => group.Id)];
-        ILookup<bool, Figure> figures = input
-            .Figures.Where(figure => figure.ElementId is null || !people.Contains(figure.ElementId))
-            .ToLookup(figure => figure.Key.StartsWith(AirPrefix, StringComparison.Ordinal));
-        yield return Sections.Head(BriefLabels.AirSection);
-        yield return FigureTable.Of(input, figures[true], WithoutAir(input.Plan));
-        yield return Sections.Head(BriefLabels.ValuesSection);
-        yield return FigureTable.Of(input, figures[false], "No other value could be worked out from what is known.");
+        return input.Figures.Where(figure =>
+            (figure.ElementId is null || !people.Contains(figure.ElementId))
+            && figure.Key.StartsWith(AirPrefix, StringComparison.Ordinal) == air
+        );
     }
 
     private static string WithoutAir(Plan plan) =>

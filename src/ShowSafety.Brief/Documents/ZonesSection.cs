@@ -20,14 +20,17 @@ internal static class ZonesSection
 
         yield return new Table(
             [
-                new("Zone", 2.6),
-                new("From", 2),
+                new("Zone", 3.2),
                 new("Reaches", 1.2, ColumnAlignment.Right),
                 new("Set by", 1.4, ColumnAlignment.Right),
-                new("What it does", 2.6),
+                new("What it does", 3.4),
                 new("Sources", 1),
             ],
-            input.Zones.OrderBy(zone => zone.Row).Select(zone => Row(input, zone)).ToValueList(),
+            Sections.Grouped(
+                input.Zones.OrderBy(zone => zone.Row),
+                zone => $"From {input.Words.Name(zone.ElementId)}",
+                zone => Row(input, zone)
+            ),
             "No zone could be worked out from what is known: see the findings."
         );
     }
@@ -38,7 +41,6 @@ internal static class ZonesSection
     private static ValueList<RichText> Row(BriefInput input, Zone zone) =>
         [
             Sections.Sentence(RowLabels.Of(zone.Row)) + Part(zone),
-            input.Words.Name(zone.ElementId)!,
             zone.Reach is { } reach ? RichText.Strong(ValueFormat.Planning(reach)) : "by place",
             zone.Boundary is { } boundary ? ValueFormat.Planning(boundary) : "a choice",
             $"{BriefLabels.Of(zone.Effect)} {BriefLabels.Of(zone.Whom)}; {BriefLabels.Of(zone.When)}",

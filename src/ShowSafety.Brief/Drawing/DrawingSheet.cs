@@ -5,8 +5,8 @@ using ShowSafety.Core.Measures;
 namespace ShowSafety.Brief.Drawing;
 
 /// <summary>
-/// Puts a drawing on a rectangle of paper: the map in its window at a round scale, below it the scale bar and north,
-/// and the legend. Labels without room become numbers that the legend explains.
+/// Puts a drawing on a rectangle of paper: the map in its window at a round scale, below it the scale bar and north.
+/// Labels without room become numbers that the legend explains.
 /// </summary>
 internal sealed class DrawingSheet
 {
@@ -29,24 +29,34 @@ internal sealed class DrawingSheet
     /// <summary>What is printed where north was not given.</summary>
     public string NorthUnknown { get; init; } = "North not given";
 
-    public static PaperPicture Compose(ScaleDrawing drawing, double widthMillimetres, double heightMillimetres) =>
+    /// <summary>The map with scale bar and north, and apart from it what its legend must say.</summary>
+    public static SheetParts Parts(ScaleDrawing drawing, double widthMillimetres, double heightMillimetres) =>
         new DrawingSheet(drawing, widthMillimetres, heightMillimetres).Compose();
 
-    private PaperPicture Compose()
+    /// <summary>
+    /// Map and legend in one picture. The legend takes its room from the map as far as half the height; a longer one
+    /// makes the picture longer.
+    /// </summary>
+    public static PaperPicture Compose(ScaleDrawing drawing, double widthMillimetres, double heightMillimetres)
     {
-        // A label that finds no room becomes a note; a longer legend takes room from the map, which may push out
-        // another label. The notes only ever grow, so this ends.
+        double legend = new LegendBlock(drawing.Legend, widthMillimetres).HeightMillimetres + Gap;
+        double map = Math.Max(heightMillimetres / 2, heightMillimetres - legend);
+        SheetParts parts = Parts(drawing, widthMillimetres, map);
+        return PictureStack.Of([parts.Map, .. parts.LegendPictures(double.PositiveInfinity)], Gap);
+    }
+
+    private SheetParts Compose()
+    {
+        // A label that finds no room becomes a numbered note, and its number may take the room of another label. The
+        // notes only ever grow, so this ends.
         List<Label> notes = [];
+        DrawingFrame frame = Trimmed(FrameFor(new PaperBox(0, 0, width, height - BarRowHeight)));
         while (true)
         {
-            var legend = new LegendBlock([.. drawing.Legend, .. notes.Select(Note)], width);
-            double mapHeight = Math.Max(height * 0.4, height - BarRowHeight - legend.HeightMillimetres - Gap);
-            var window = new PaperBox(0, 0, width, mapHeight);
-            DrawingFrame frame = Trimmed(FrameFor(window));
             (List<PlacedLabel> placed, List<Label> without) = PlaceLabels(frame, notes);
             if (without.Count == 0)
             {
-                return Assemble(frame, placed, legend);
+                return new(Assemble(frame, placed), [.. drawing.Legend, .. notes.Select(Note)]);
             }
 
             notes.AddRange(without);
@@ -157,7 +167,7 @@ internal sealed class DrawingSheet
             ? new PaperBox(0, 0, TextMeasure.WidthMillimetres(text, TextStyles.DrawingBanner) + 6, 8)
             : null;
 
-    private PaperPicture Assemble(DrawingFrame frame, List<PlacedLabel> labels, LegendBlock legend)
+    private PaperPicture Assemble(DrawingFrame frame, List<PlacedLabel> labels)
     {
         var layers = new List<PaperLayer> { new("background", [Outline(frame.Window, null, 1)]) };
         layers.AddRange(drawing.Layers.Select(layer => PaperLayers.Of(layer, frame)).Where(l => l.Items.Count > 0));
@@ -168,10 +178,14 @@ internal sealed class DrawingSheet
         layers.Add(new PaperLayer("scale", ScaleBar.Draw(frame.Scale, new(0, below)).ToValueList()));
         PaperPoint north = new(width - 8, below + 7);
         layers.Add(new PaperLayer("north", NorthArrow.Draw(drawing.NorthDegrees, north, NorthUnknown).ToValueList()));
-        double legendTop = frame.Window.Bottom + BarRowHeight + 1;
-        layers.Add(new PaperLayer("legend", legend.Draw(new(0, legendTop)).ToValueList()));
-        double used = legendTop + legend.HeightMillimetres;
-        return new(drawing.Title, drawing.Description, width, Math.Max(used, 1), frame, layers.ToValueList());
+        return new(
+            drawing.Title,
+            drawing.Description,
+            width,
+            frame.Window.Bottom + BarRowHeight,
+            frame,
+            layers.ToValueList()
+        );
     }
 
     private static PaperPath Outline(PaperBox box, Stroke? pen, double? fill) =>

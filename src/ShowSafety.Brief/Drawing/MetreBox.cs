@@ -13,6 +13,21 @@ internal readonly record struct MetreBox(double LeftMetres, double BottomMetres,
 
     public static bool IsFinite(PlanPoint point) => double.IsFinite(point.XMetres) && double.IsFinite(point.YMetres);
 
+    public bool Overlaps(MetreBox other) =>
+        LeftMetres < other.RightMetres
+        && other.LeftMetres < RightMetres
+        && BottomMetres < other.TopMetres
+        && other.BottomMetres < TopMetres;
+
+    /// <summary>The smallest box that holds both.</summary>
+    public MetreBox With(MetreBox other) =>
+        new(
+            Math.Min(LeftMetres, other.LeftMetres),
+            Math.Min(BottomMetres, other.BottomMetres),
+            Math.Max(RightMetres, other.RightMetres),
+            Math.Max(TopMetres, other.TopMetres)
+        );
+
     public MetreBox Grown(double metres) =>
         new(LeftMetres - metres, BottomMetres - metres, RightMetres + metres, TopMetres + metres);
 

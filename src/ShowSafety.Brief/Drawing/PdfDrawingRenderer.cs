@@ -100,9 +100,12 @@ internal sealed class PdfDrawingRenderer
 
         if (hatch.Dots is { } dots)
         {
+            // A point drawn with a round pen is a dot in a tenth of the bytes of a circle.
+            XPen pen = PdfInk.Pen(dots.DiameterMillimetres, 0);
+            pen.LineCap = XLineCap.Round;
             foreach (PaperPoint centre in HatchFiller.Dots(path.Rings, dots, within))
             {
-                Draw(new PaperDisc(centre, dots.DiameterMillimetres / 2, null, 0));
+                graphics.DrawLine(pen, Point(centre), Point(centre));
             }
         }
     }

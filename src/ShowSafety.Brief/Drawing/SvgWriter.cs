@@ -21,11 +21,13 @@ internal sealed class SvgWriter
 
     private readonly PaperPicture picture;
     private readonly XmlWriter xml;
+    private readonly List<PaperBox> clips;
 
     private SvgWriter(PaperPicture picture, XmlWriter xml)
     {
         this.picture = picture;
         this.xml = xml;
+        clips = [.. picture.Layers.Select(layer => layer.Clip).OfType<PaperBox>().Distinct()];
     }
 
     public static string Write(PaperPicture picture)
@@ -88,9 +90,18 @@ internal sealed class SvgWriter
             SvgHatch.Write(xml, hatch);
         }
 
+        for (int i = 0; i < clips.Count; i++)
+        {
+            WriteClip(WindowId(i), clips[i]);
+        }
+
+        xml.WriteEndElement();
+    }
+
+    private void WriteClip(string id, PaperBox window)
+    {
         xml.WriteStartElement("clipPath", Namespace);
-        Attribute("id", "window");
-        PaperBox window = picture.Frame.Window;
+        Attribute("id", id);
         xml.WriteStartElement("rect", Namespace);
         Attribute("x", Number(window.Left));
         Attribute("y", Number(window.Top));
@@ -98,8 +109,9 @@ internal sealed class SvgWriter
         Attribute("height", Number(window.Height));
         xml.WriteEndElement();
         xml.WriteEndElement();
-        xml.WriteEndElement();
     }
+
+    private static string WindowId(int index) => string.Create(CultureInfo.InvariantCulture, $"window-{index + 1}");
 
     private IEnumerable<PaperPath> Paths() => picture.Layers.SelectMany(l => l.Items).OfType<PaperPath>();
 
@@ -107,9 +119,9 @@ internal sealed class SvgWriter
     {
         xml.WriteStartElement("g", Namespace);
         Attribute("data-layer", XmlText.Clean(layer.Name));
-        if (layer.Clip is not null)
+        if (layer.Clip is { } clip)
         {
-            Attribute("clip-path", "url(#window)");
+            Attribute("clip-path", $"url(#{WindowId(clips.IndexOf(clip))})");
         }
 
         foreach (PaperItem item in layer.Items)

@@ -37,7 +37,8 @@ internal sealed record TableColumn(string Head, double Share, ColumnAlignment Al
 
 /// <summary>
 /// A table with a head that is repeated on every page it runs over; rows are kept whole. A table without rows says
-/// so in the words of <see cref="WhenEmpty"/>: an empty frame could be read as "nothing to worry about".
+/// so in the words of <see cref="WhenEmpty"/>: an empty frame could be read as "nothing to worry about". A row of one
+/// cell in a table of several columns heads the rows below it, and is repeated with the head of the table.
 /// </summary>
 internal sealed record Table(
     ValueList<TableColumn> Columns,

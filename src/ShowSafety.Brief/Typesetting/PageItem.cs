@@ -61,7 +61,7 @@ internal sealed record FigureItem(double X, double Y, PaperPicture Picture, stri
 }
 
 /// <summary>What follows, up to the matching close, belongs to a structure element.</summary>
-internal sealed record OpenTag(Tag Tag) : PageItem
+internal sealed record OpenTag(Tag Tag, int Columns = 1) : PageItem
 {
     public override PageItem Lowered(double byMillimetres) => this;
 }

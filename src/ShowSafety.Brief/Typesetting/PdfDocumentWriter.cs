@@ -40,10 +40,11 @@ internal static class PdfDocumentWriter
             bool heads = cells.TrueForAll(cell => cell.Elements.GetName("/S") == "/TH");
             foreach (PdfDictionary cell in cells.Where(cell => cell.Elements.GetName("/S") == "/TH"))
             {
-                var scope = new PdfDictionary(pdf);
-                scope.Elements.SetName("/O", "/Table");
-                scope.Elements.SetName("/Scope", heads ? "/Column" : "/Row");
-                cell.Elements["/A"] = scope;
+                // A cell over several columns has its attributes already.
+                PdfDictionary attributes = Resolved(cell.Elements["/A"]) as PdfDictionary ?? new PdfDictionary(pdf);
+                attributes.Elements.SetName("/O", "/Table");
+                attributes.Elements.SetName("/Scope", heads ? "/Column" : "/Row");
+                cell.Elements["/A"] = attributes;
             }
         }
     }

@@ -34,6 +34,11 @@ internal sealed class PdfPainter(PdfDocument document)
         {
             case OpenTag open:
                 structure.BeginElement(PdfTags.Of(open.Tag));
+                if (open.Columns > 1)
+                {
+                    structure.SetColSpan(open.Columns);
+                }
+
                 break;
             case CloseTag:
                 structure.End();

@@ -1,3 +1,5 @@
+using ShowSafety.Core.Measures;
+
 namespace ShowSafety.Brief.Typesetting;
 
 /// <summary>Sets a table as one slice a row, with its head to repeat.</summary>
@@ -38,20 +40,71 @@ internal sealed class TableSetter
         }
 
         Slice head = HeadSlice(false) with { SpaceBefore = Gap, KeepWithNext = true };
-        Slice? repeated = table.HasHead ? HeadSlice(true) : null;
-        List<Slice> rows = [.. table.Rows.SelectMany(RowSlices)];
-        for (int i = 0; i < rows.Count; i++)
+        return BlockSetter.Wrapped([head, .. Rows()], Tag.Table);
+    }
+
+    private List<Slice> Rows()
+    {
+        Slice? tableHead = table.HasHead ? HeadSlice(true) : null;
+        Slice? repeated = tableHead;
+        var rows = new List<Slice>();
+        foreach (ValueList<RichText> row in table.Rows)
+        {
+            if (IsGroupHead(row))
+            {
+                rows.Add(GroupHead(row[0], false) with { Repeated = tableHead, KeepWithNext = true });
+                repeated = Below(tableHead, GroupHead(row[0], true));
+                continue;
+            }
+
+            rows.AddRange(RowSlices(row).Select(slice => slice with { Repeated = repeated }));
+        }
+
+        if (rows.Count > 2)
         {
             // The last two rows hold together, so that no page begins with a lonely last row.
-            rows[i] = rows[i] with
+            rows[^2] = rows[^2] with
             {
-                Repeated = repeated,
-                KeepWithNext = rows.Count > 2 && i == rows.Count - 2,
+                KeepWithNext = true,
             };
         }
 
-        return BlockSetter.Wrapped([head, .. rows], Tag.Table);
+        return rows;
     }
+
+    private bool IsGroupHead(ValueList<RichText> row) => row.Count == 1 && table.Columns.Count > 1;
+
+    private Slice GroupHead(RichText text, bool artifact)
+    {
+        TextStyle style = TextStyles.CellHead;
+        IReadOnlyList<SetLine> lines = LineBreaker.Break(text, style, width - (2 * PadX));
+        double height = (lines.Count * style.LeadingMillimetres) + (2 * PadY) + 1;
+        var items = new List<PageItem> { new RuleItem(left, height, left + width, height, 0.3) };
+        IEnumerable<PageItem> words = lines.SelectMany(
+            (line, i) => TextSetter.Items(line, style, left + PadX, PadY + 1 + (i * style.LeadingMillimetres), artifact)
+        );
+        items.AddRange(
+            artifact
+                ? words
+                :
+                [
+                    new OpenTag(Tag.TableRow),
+                    new OpenTag(Tag.TableHead, table.Columns.Count),
+                    .. words,
+                    new CloseTag(),
+                    new CloseTag(),
+                ]
+        );
+        return new Slice(height, items);
+    }
+
+    private static Slice Below(Slice? upper, Slice lower) =>
+        upper is null
+            ? lower
+            : new(
+                upper.HeightMillimetres + lower.HeightMillimetres,
+                [.. upper.Items, .. lower.Items.Select(item => item.Lowered(upper.HeightMillimetres))]
+            );
 
     private Slice HeadSlice(bool artifact)
     {
@@ -77,7 +130,7 @@ internal sealed class TableSetter
         return new Slice(height, items);
     }
 
-    private IEnumerable<Slice> RowSlices(IReadOnlyList<RichText> row)
+    private IEnumerable<Slice> RowSlices(ValueList<RichText> row)
     {
         List<IReadOnlyList<SetLine>> cells = [];
         for (int i = 0; i < widths.Length; i++)

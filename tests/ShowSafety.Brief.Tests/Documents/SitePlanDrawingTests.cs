@@ -9,12 +9,16 @@ namespace ShowSafety.Brief.Tests.Documents;
 
 public sealed class SitePlanDrawingTests
 {
-    private static readonly ScaleDrawing Drawing = SitePlanDrawing.Of(SampleBrief.Input);
+    private static readonly IReadOnlyList<ScaleDrawing> Drawings = SitePlanDrawing.Of(SampleBrief.Input);
+    private static readonly ScaleDrawing Drawing = Drawings[0];
 
     [Fact]
     public void Of_Plan_HasItsLayersFromTheGroundUp()
     {
-        Assert.Equal(["ground", "zones", "things", "lines", "engines", "people"], Drawing.Layers.Select(l => l.Name));
+        Assert.Equal(
+            ["ground", "zones", "things", "lines", "engines", "people", "details"],
+            Drawing.Layers.Select(l => l.Name)
+        );
         Assert.Equal(20, Drawing.NorthDegrees);
         Assert.Equal(new MetreBox(0, 0, 40, 30), Drawing.Extent);
     }
@@ -22,7 +26,7 @@ public sealed class SitePlanDrawingTests
     [Fact]
     public void Of_Plan_NamesEverybodyAndEverything()
     {
-        string[] labels = [.. Labels(Drawing)];
+        string[] labels = [.. Labels()];
 
         Assert.Contains("Bench north", labels);
         Assert.Contains("Runner", labels);
@@ -43,7 +47,7 @@ public sealed class SitePlanDrawingTests
         foreach (ZoneRow row in SampleBrief.Zones.Select(zone => zone.Row).Distinct())
         {
             string name = Sections.Sentence(RowLabels.Of(row));
-            Assert.Contains(Labels(Drawing), text => text.StartsWith(name, StringComparison.Ordinal));
+            Assert.Contains(Labels(), text => text.StartsWith(name, StringComparison.Ordinal));
             Assert.Contains(Drawing.Legend, entry => entry.Text.StartsWith(name + ":", StringComparison.Ordinal));
         }
     }
@@ -51,14 +55,14 @@ public sealed class SitePlanDrawingTests
     [Fact]
     public void Of_ZoneThatCoversTheSite_SaysSo()
     {
-        Assert.Contains("Landing area of lobbed pieces: all of this drawing", Labels(Drawing));
+        Assert.Contains("Landing area of lobbed pieces: all of this drawing", Labels());
     }
 
     [Fact]
     public void Of_PersonBeyondTheSite_IsGivenWithTheDistance()
     {
         // From (40, 30) to (64, 40): 24 m and 10 m, 26 m by Pythagoras.
-        Assert.Contains("House at the corner, 26.0\u00A0m beyond the drawing", Labels(Drawing));
+        Assert.Contains("House at the corner, 26.0\u00A0m beyond the drawing", Labels());
     }
 
     [Fact]
@@ -86,11 +90,49 @@ public sealed class SitePlanDrawingTests
     }
 
     [Fact]
+    public void Of_LargeSite_HasALargerDrawingRoundTheEngineAndNamesNothingTwice()
+    {
+        Assert.Equal(2, Drawings.Count);
+        Assert.Equal(new MetreBox(4, 6, 20, 22), Drawings[1].Extent);
+        Assert.Contains(BriefLabels.SeeDetail, Names(Drawings[0]));
+        Assert.Contains("Runner", Names(Drawings[1]));
+        Assert.DoesNotContain("Runner", Names(Drawings[0]));
+        Assert.DoesNotContain("Spectators", Names(Drawings[1]));
+        Assert.Equal("NOT TO RUN  ·  EXAMPLE", Drawings[1].Banner);
+    }
+
+    [Fact]
+    public void Of_SmallSite_NeedsNoLargerDrawing()
+    {
+        Plan plan = SampleBrief.Plan with
+        {
+            Site = SampleBrief.Plan.Site with { Outline = [new(4, 6), new(22, 6), new(22, 22), new(4, 22)] },
+        };
+
+        Assert.Single(SitePlanDrawing.Of(SampleBrief.Input with { Plan = plan }));
+    }
+
+    [Fact]
+    public void Of_EnginesSideBySide_ShareOneLargerDrawing()
+    {
+        Engine second = SampleBrief.Plan.Engines[0] with { Id = "e2", Place = new(17, 14) };
+        Plan plan = SampleBrief.Plan with
+        {
+            Engines = [SampleBrief.Plan.Engines[0], second],
+            Site = SampleBrief.Plan.Site with { Outline = [new(0, 0), new(90, 0), new(90, 60), new(0, 60)] },
+        };
+
+        IReadOnlyList<SitePlanView> views = SitePlanView.Of(plan);
+
+        Assert.Equal(new MetreBox(4, 6, 25, 22), Assert.Single(views[0].Elsewhere));
+    }
+
+    [Fact]
     public void Of_StopOrExample_IsOnTheDrawing()
     {
         Assert.Equal("NOT TO RUN  ·  EXAMPLE", Drawing.Banner);
-        Assert.Equal("EXAMPLE", SitePlanDrawing.Of(SampleBrief.Make()).Banner);
-        Assert.Null(SitePlanDrawing.Of(SampleBrief.Make() with { IsExample = false }).Banner);
+        Assert.Equal("EXAMPLE", SitePlanDrawing.Of(SampleBrief.Make())[0].Banner);
+        Assert.Null(SitePlanDrawing.Of(SampleBrief.Make() with { IsExample = false })[0].Banner);
     }
 
     [Fact]
@@ -103,7 +145,7 @@ public sealed class SitePlanDrawingTests
         };
         BriefInput input = SampleBrief.Make() with { Plan = plan, Zones = [], Layout = null };
 
-        ScaleDrawing drawing = SitePlanDrawing.Of(input);
+        ScaleDrawing drawing = Assert.Single(SitePlanDrawing.Of(input));
 
         Assert.Equal(["ground"], drawing.Layers.Select(layer => layer.Name));
         Assert.Contains("No crowd line is planned", drawing.Description, StringComparison.Ordinal);
@@ -127,6 +169,13 @@ public sealed class SitePlanDrawingTests
         Assert.Equal(marks.Length, marks.Select(entry => entry.Marker).Distinct().Count());
     }
 
-    private static IEnumerable<string> Labels(ScaleDrawing drawing) =>
+    private static IEnumerable<string> Labels() =>
+        Drawings
+            .SelectMany(drawing => drawing.Layers)
+            .SelectMany(layer => layer.Elements)
+            .OfType<Label>()
+            .Select(label => label.Text);
+
+    private static IEnumerable<string> Names(ScaleDrawing drawing) =>
         drawing.Layers.SelectMany(layer => layer.Elements).OfType<Label>().Select(label => label.Text);
 }

@@ -13,6 +13,6 @@ public sealed class SitePlanSheetTests
     {
         var drawing = new ScaleDrawing("Site", "", [], []) { Extent = new MetreBox(0, 0, width, height) };
 
-        Assert.Equal(sheetWidth, SitePlanSheet.Of(drawing).WidthMillimetres);
+        Assert.Equal(sheetWidth, SitePlanSheet.Of([drawing]).WidthMillimetres);
     }
 }

@@ -19,7 +19,7 @@ public sealed class DrawingSheetTests
 
         Assert.Equal(200, picture.Frame.Scale.Denominator);
         Assert.Equal(170, picture.WidthMillimetres);
-        Assert.InRange(picture.HeightMillimetres, 100, 200);
+        Assert.InRange(picture.HeightMillimetres, 100, 201);
         Assert.Contains("Scale 1:200", Texts(picture));
     }
 
@@ -155,6 +155,35 @@ public sealed class DrawingSheetTests
 
         Assert.Equal(50 + x, shaft.Rings[0][1].X, 1e-9);
         Assert.Equal(50 + y, shaft.Rings[0][1].Y, 1e-9);
+    }
+
+    [Fact]
+    public void LegendPictures_ManyEntries_ArePartedByHeightAndKeepEveryEntry()
+    {
+        SheetParts parts = DrawingSheet.Parts(SampleDrawing.Hall(), 170, 200);
+
+        IReadOnlyList<PaperPicture> pictures = parts.LegendPictures(20);
+
+        Assert.True(pictures.Count > 1);
+        Assert.All(pictures, picture => Assert.True(picture.HeightMillimetres <= 20));
+        Assert.All(
+            parts.Legend,
+            entry => Assert.Single(pictures, p => p.Description.Contains(entry.Text, StringComparison.Ordinal))
+        );
+    }
+
+    [Fact]
+    public void Of_Stack_LowersEachPictureByThoseAboveIt()
+    {
+        PaperPicture one = DrawingSheet.Parts(SampleDrawing.Hall(), 170, 200).Map;
+
+        PaperPicture stack = PictureStack.Of([one, one], 5);
+
+        Assert.Equal((2 * one.HeightMillimetres) + 5, stack.HeightMillimetres, 1e-9);
+        PaperText first = stack.Layers.SelectMany(l => l.Items).OfType<PaperText>().First();
+        PaperText again = stack.Layers.Skip(one.Layers.Count).SelectMany(l => l.Items).OfType<PaperText>().First();
+        Assert.Equal(first.Text, again.Text);
+        Assert.Equal(one.HeightMillimetres + 5, again.Start.Y - first.Start.Y, 1e-9);
     }
 
     [Fact]

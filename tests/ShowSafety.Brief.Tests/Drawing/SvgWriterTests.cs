@@ -131,7 +131,7 @@ public sealed class SvgWriterTests
 
         // Four by two metres at 1:50 are 80 mm by 40 mm, in the middle of a window of 170 mm by 60 mm.
         const string Data = "M45 50L125 50L125 10L45 10Z";
-        Assert.Equal("url(#window)", group.Attribute("clip-path")!.Value);
+        Assert.Equal("url(#window-1)", group.Attribute("clip-path")!.Value);
         Assert.Equal([Data, Data, Data], group.Elements().Select(e => e.Attribute("d")!.Value));
         Assert.Equal(
             ["#808080", "url(#hatch-rising-1)", "none"],

@@ -1,5 +1,5 @@
-using ShowSafety.Brief.Drawing;
 using ShowSafety.Brief.Typesetting;
+using ShowSafety.Core.Measures;
 
 namespace ShowSafety.Brief.Tests.Typesetting;
 
@@ -77,7 +77,7 @@ public sealed class TableSetterTests
 
         Slice row = new TableSetter(table, 20, 160).Set()[1];
 
-        Assert.Equal(2, row.Items.OfType<OpenTag>().Count(open => open.Tag is Tag.TableHead or Tag.TableCell));
+        Assert.Equal(3, row.Items.OfType<OpenTag>().Count(open => open.Tag is Tag.TableHead or Tag.TableCell));
     }
 
     [Fact]
@@ -94,6 +94,29 @@ public sealed class TableSetterTests
             pages.SelectMany(p => p.Items).OfType<TextItem>().Select(t => t.Text).Where(IsRowName)
         );
         Assert.All(pages, AssertRowsAreWhole);
+    }
+
+    [Fact]
+    public void LayOut_GroupHead_IsRepeatedWithTheHeadOfTheTable()
+    {
+        ValueList<RichText>[] rows =
+        [
+            ["First group"],
+            ["a", "b"],
+            ["Second group"],
+            .. Enumerable.Range(0, 80).Select(i => (ValueList<RichText>)[$"r{i}", "b"]),
+        ];
+        var table = new Table([new("A", 1), new("B", 1)], [.. rows], "None.");
+
+        IReadOnlyList<LaidOutPage> pages = SampleDocument.Of(table).LayOut();
+
+        Assert.True(pages.Count > 1);
+        Assert.All(pages, page => Assert.Single(page.Items.OfType<TextItem>(), t => t.Text == "Second group"));
+        TextItem again = pages[1].Items.OfType<TextItem>().Single(t => t.Text == "Second group");
+        Assert.True(again.Artifact);
+        Assert.DoesNotContain(pages[1].Items.OfType<TextItem>(), t => t.Text == "First group");
+        OpenTag head = pages[0].Items.OfType<OpenTag>().First(tag => tag.Columns > 1);
+        Assert.Equal(new OpenTag(Tag.TableHead, 2), head);
     }
 
     [Fact]
