@@ -31,7 +31,7 @@ public static class SheetCheck
         [
             ThrustFinding(engine, facts),
             FuelAirFinding(engine, facts),
-            ConsumptionFinding(engine, facts),
+            IsStrongest(sheet, facts) ? ConsumptionFinding(engine, facts) : null,
             EnergyFinding(engine, facts),
             NozzleFinding(engine, facts),
         ];
@@ -92,6 +92,10 @@ public static class SheetCheck
             Citations = ["hand-engines"],
         };
     }
+
+    // Consumption per newton is a figure of the rated state; every engine idles on a lot of fuel for little thrust.
+    private static bool IsStrongest(EngineSheet sheet, SheetFacts facts) =>
+        sheet.States.All(s => !(s.ThrustNewtons?.Value > facts.Thrust));
 
     private static Finding? ConsumptionFinding(Engine engine, SheetFacts facts) =>
         facts is { Consumption: { } consumption, ConsumptionUsual: false }
