@@ -12,9 +12,15 @@ public readonly record struct RoomBalance(double Capacity, double Exchange, doub
     /// <summary>Rate at which a deviation decays, 1/s.</summary>
     public double Rate => Exchange / Capacity;
 
-    /// <summary>Value after a time with a constant source, from a start value.</summary>
-    public double After(double seconds, double source, double start) =>
-        start + (((source / Capacity) - (Rate * (start - Outside))) * Span(seconds));
+    /// <summary>
+    /// Value after a time with a constant source, from a start value: what is left of the start, what came from outside
+    /// and what the source gave. No term is subtracted, so that clean air never comes out below 0.
+    /// </summary>
+    public double After(double seconds, double source, double start)
+    {
+        double span = Span(seconds);
+        return (start * Math.Exp(-Rate * seconds)) + (Outside * Rate * span) + (source / Capacity * span);
+    }
 
     /// <summary>Integral of the value over a time with a constant source, in value times seconds.</summary>
     public double Integral(double seconds, double source, double start) =>

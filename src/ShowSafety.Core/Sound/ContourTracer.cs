@@ -7,8 +7,8 @@ namespace ShowSafety.Core.Sound;
 /// <summary>
 /// Finds the area where a value that falls away from the engines is at or above a threshold. A window is widened until
 /// its edge is below; a coarse grid is sampled; cells that the boundary may cross, their neighbours and those about an
-/// engine are sampled four times finer; the boundary is traced between samples by bisection, holes are filled, and the
-/// whole is widened by more than half a fine cell, so that what pokes out between samples lies inside.
+/// engine are sampled four times finer; the boundary is traced between samples by bisection, holes are filled, what rays
+/// from each engine find is added, and the whole is widened by more than half a fine cell, so that what pokes out between samples lies inside.
 /// </summary>
 internal sealed class ContourTracer
 {
@@ -24,10 +24,12 @@ internal sealed class ContourTracer
     private const double WidenedBy = 0.7;
 
     private readonly PlanPoint[] _seeds;
+    private readonly (PlanPoint Place, double HeadingDegrees)[] _engines;
 
-    public ContourTracer(PlanPoint[] engines, ValueList<PlanPoint> outline)
+    public ContourTracer((PlanPoint Place, double HeadingDegrees)[] engines, ValueList<PlanPoint> outline)
     {
-        PlanPoint[] finite = [.. engines.Where(IsFinite)];
+        _engines = engines;
+        PlanPoint[] finite = [.. engines.Select(e => e.Place)];
         PlanPoint[] around = finite.Length > 0 ? finite : [.. outline.Where(IsFinite)];
         _seeds = around.Length > 0 ? around : [default];
     }
@@ -44,7 +46,10 @@ internal sealed class ContourTracer
 
         BoolGrid inside = Sample(In, corner, size);
         double cell = size / FineCells;
-        Geometry traced = new LoopTracer(inside, corner, cell, In).Union();
+        Geometry traced = SiteGeometry.Union([
+            new LoopTracer(inside, corner, cell, In).Union(),
+            .. _engines.Select(e => new StarTracer(e.Place, e.HeadingDegrees, 2 * size).Area(In)),
+        ]);
         return traced.IsEmpty
             ? SiteGeometry.Empty
             : SiteGeometry.Widened(DouglasPeuckerSimplifier.Simplify(traced, SimplifiedBy * cell), WidenedBy * cell);

@@ -14,6 +14,11 @@ namespace ShowSafety.Core.Sound;
 /// </summary>
 public sealed class SoundField : ISoundLevels
 {
+    /// <summary>
+    /// How far under the level asked a contour is traced, in dB: a lobe too small for the samples is no stronger than that.
+    /// </summary>
+    public const double TracedUnderDb = 0.1;
+
     private readonly Dictionary<string, EngineSound> _engines;
     private readonly Dictionary<(string EngineId, string StateId), RunningEngine> _running;
     private readonly HashSet<string> _inside;
@@ -37,7 +42,7 @@ public sealed class SoundField : ISoundLevels
         _running = Engines
             .SelectMany(e => Running(e, Emitter.All(e.Place, e.ExhaustHeadingDegrees, plan.Site.Structures)))
             .ToDictionary(r => r.Key, r => r.Engine);
-        _tracer = new([.. Engines.Select(e => e.Place)], plan.Site.Outline);
+        _tracer = new([.. Engines.Select(e => (e.Place, e.ExhaustHeadingDegrees))], plan.Site.Outline);
         SiteNotes.Say(plan, Enclosure, _inside, findings);
         Findings = findings.All;
     }
@@ -121,7 +126,10 @@ public sealed class SoundField : ISoundLevels
         IReadOnlyDictionary<string, string> stateByEngine
     ) =>
         Scene(stateByEngine) is { } scene
-            ? AreaAtOrAbove(p => scene.LevelDbA(p, earHeightMetres) + scene.ExpandedUncertaintyDb, planningDbA)
+            ? AreaAtOrAbove(
+                p => scene.LevelDbA(p, earHeightMetres) + scene.ExpandedUncertaintyDb,
+                planningDbA - TracedUnderDb
+            )
             : null;
 
     /// <summary>Levels on a grid, or null when they can't be told.</summary>

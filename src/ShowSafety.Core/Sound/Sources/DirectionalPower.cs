@@ -54,11 +54,16 @@ public sealed class ReadingEnvelope : DirectionalPower
     /// <summary>How far from a reading other readings' envelopes are faded in, in degrees.</summary>
     public const double MeasuredWithinDegrees = 20;
 
+    /// <summary>
+    /// Readings nearer to each other than this are one direction, in degrees: nobody places a microphone better by hand.
+    /// </summary>
+    public const double SameDirectionDegrees = 5;
+
     private readonly DirectedReading[] _readings;
     private readonly JetDirectivity _table;
     private readonly BandValues? _floorDb;
 
-    /// <summary>Takes at least one reading; readings within a degree of each other are merged, the larger held.</summary>
+    /// <summary>Takes at least one reading; readings within <see cref="SameDirectionDegrees"/> are merged, the larger held.</summary>
     /// <param name="readings">Readings with their directions.</param>
     /// <param name="table">The published table.</param>
     /// <param name="floorDb">Power levels no direction may be under, from readings without a direction, or null.</param>
@@ -129,7 +134,7 @@ public sealed class ReadingEnvelope : DirectionalPower
         var merged = new List<DirectedReading>();
         foreach (DirectedReading reading in readings.OrderBy(r => r.AngleDegrees))
         {
-            if (merged.Count > 0 && reading.AngleDegrees - merged[^1].AngleDegrees < 1)
+            if (merged.Count > 0 && reading.AngleDegrees - merged[^1].AngleDegrees < SameDirectionDegrees)
             {
                 merged[^1] = merged[^1] with { LevelsDb = merged[^1].LevelsDb.With(reading.LevelsDb, Math.Max) };
             }
