@@ -24,6 +24,7 @@ internal static class BriefLabels
     public const string DetailTitle = "Round the engine, larger";
     public const string DetailDescription =
         "The surroundings of the engine at a larger scale, drawn and hatched as on the plan of the whole site.";
+    public const string AllOfTheSite = ": the whole site";
     public const string SeeDetail = "See the larger drawing";
     public const string Uncut = "Zones are drawn uncut: what lies beyond the edge of the site is part of them.";
     public const string CannotTell = "cannot tell";

@@ -8,6 +8,9 @@ internal static class SitePlanSection
 {
     // A page less its heading and the caption.
     private const double TallestMillimetres = 222;
+
+    // Lower, so that the notes below it stay on its page.
+    private const double TallestDetailMillimetres = 195;
     private const double TallestLegendMillimetres = 40;
 
     public static IEnumerable<Block> Compose(BriefInput input)
@@ -17,7 +20,8 @@ internal static class SitePlanSection
         yield return Sections.Head(BriefLabels.SitePlanSection);
         foreach (ScaleDrawing drawing in drawings)
         {
-            SheetParts parts = DrawingSheet.Parts(drawing, Paper.BodyWidthMillimetres, TallestMillimetres);
+            double tallest = drawing == drawings[0] ? TallestMillimetres : TallestDetailMillimetres;
+            SheetParts parts = DrawingSheet.Parts(drawing, Paper.BodyWidthMillimetres, tallest);
             string scale =
                 $"Scale {parts.Map.Frame.Scale} when printed at full size on A4; measure the scale bar first.";
             string title = drawing == drawings[0] ? BriefLabels.WholeSite : drawing.Title;

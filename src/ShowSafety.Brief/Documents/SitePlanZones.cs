@@ -12,6 +12,9 @@ internal static class SitePlanZones
     // What of a zone shows round the edge of a detail is too little to carry its name.
     private const double SmallestShare = 0.004;
 
+    // So much larger than a detail, a zone that fills it is to be seen and named on the whole.
+    private const double ManyTimes = 4;
+
     /// <param name="Row">The row.</param>
     /// <param name="Area">Where its strongest effect holds.</param>
     /// <param name="Weaker">Where only a weaker one does, as far as that lies outside.</param>
@@ -72,8 +75,11 @@ internal static class SitePlanZones
     /// </summary>
     private static Label? Named(RowArea row, RowArea[] rows, SitePlanView view)
     {
+        Geometry extent = Rings.Polygon(view.Extent);
         Geometry shown = row.Area.Intersection(view.NamedHere);
-        if (shown.IsEmpty || shown.Area < SmallestShare * Rings.Polygon(view.Extent).Area && view.Elsewhere.Count > 0)
+        bool tooLittle = view.Elsewhere.Count > 0 && shown.Area < SmallestShare * extent.Area;
+        bool namedOnTheWhole = view.IsDetail && row.Area.Covers(extent) && row.Area.Area > ManyTimes * extent.Area;
+        if (shown.IsEmpty || tooLittle || namedOnTheWhole)
         {
             return null;
         }
@@ -83,8 +89,8 @@ internal static class SitePlanZones
         );
         Geometry alone = shown.Difference(others);
         Point place = (alone.Area > 0.05 * shown.Area ? alone : shown).InteriorPoint;
-        // Where the edge lies beyond the drawing nothing else would show that all of it is inside.
-        string all = row.Area.Covers(Rings.Polygon(view.Extent)) ? ": all of this drawing" : "";
+        // Where the edge lies beyond the site nothing else would show that all of it is inside.
+        string all = !view.IsDetail && row.Area.Covers(extent) ? BriefLabels.AllOfTheSite : "";
         string text = Sections.Sentence(RowLabels.Of(row.Row)) + all;
         return new(SiteGeometry.PlanPoint(place.Coordinate), text, 3, Centred: true);
     }

@@ -55,7 +55,7 @@ public sealed class SitePlanDrawingTests
     [Fact]
     public void Of_ZoneThatCoversTheSite_SaysSo()
     {
-        Assert.Contains("Landing area of lobbed pieces: all of this drawing", Labels());
+        Assert.Contains("Landing area of lobbed pieces: the whole site", Labels());
     }
 
     [Fact]

@@ -68,9 +68,9 @@ public sealed class TableSetterTests
     public void Set_RowWithTooFewCells_LeavesTheRestEmpty()
     {
         var table = new Table(
-            [new("A", 1), new("B", 1)],
+            [new("A", 1), new("B", 1), new("C", 1)],
             [
-                ["only"],
+                ["one", "two"],
             ],
             "None."
         );
