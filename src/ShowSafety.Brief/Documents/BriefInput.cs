@@ -1,4 +1,5 @@
 using ShowSafety.Core;
+using ShowSafety.Core.Exposure;
 using ShowSafety.Core.Layout;
 using ShowSafety.Core.Measures;
 using ShowSafety.Core.Plans;
@@ -33,6 +34,8 @@ internal sealed record BriefInput
 
     public ValueList<FindOutItem> FindOut { get; init; } = [];
 
+    public ValueList<PersonExposure> People { get; init; } = [];
+
     public ValueList<DutyRow> Duties { get; init; } = [];
 
     public Phrasebook Words => field ??= new Phrasebook(ElementNames.Of(Plan));
@@ -51,6 +54,7 @@ internal sealed record BriefInput
             Layout = assessment.Layout,
             Assumptions = assessment.Assumptions,
             FindOut = assessment.FindOut,
+            People = assessment.Exposure.People,
             Duties = DutyRows.Of(assessment.Exposure, new Phrasebook(assessment.Names)),
         };
 

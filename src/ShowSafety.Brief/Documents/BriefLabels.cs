@@ -33,6 +33,8 @@ internal static class BriefLabels
     public const string AtTheEar = "under the protector worn";
     public const string UnknownRules = "not known here, nothing was compared with it";
     public const string CostsCaution = "a cautious value is used";
+    public const string NothingRuns = "not there while it runs";
+    public const string InHearingZone = "in the hearing zone: protection on while an engine runs";
     public const string Nobody = "nobody named";
 
     public const string StopsHead = "NOT TO RUN";
@@ -42,15 +44,17 @@ internal static class BriefLabels
     public const string EventSection = "The demonstration";
     public const string SitePlanSection = "Site plan";
     public const string PeopleSection = "Levels and exposures, by person";
-    public const string RulesSection = "Rules and duties";
+    public const string NotesAnnex = "Annex A: findings for information";
+    public const string PeopleAnnex = "Annex B: levels and exposures in full";
+    public const string RulesSection = "Annex C: rules, clause by clause";
     public const string ZonesSection = "Distances and zones";
     public const string AirSection = "Indoor air";
-    public const string ValuesSection = "Annex A: other calculated values";
-    public const string FindingsSection = "Findings";
+    public const string ValuesSection = "Annex D: other calculated values";
+    public const string FindingsSection = "Before the run";
     public const string FindOutSection = "To be found out";
     public const string PapersSection = "Permissions and evidence";
-    public const string AssumptionsSection = "Annex B: what was not measured";
-    public const string SourcesSection = "Annex C: sources";
+    public const string AssumptionsSection = "Annex E: what was not measured";
+    public const string SourcesSection = "Annex F: sources";
     public const string SignaturesSection = "Signatures";
 
     public const string BestAndPlanning =

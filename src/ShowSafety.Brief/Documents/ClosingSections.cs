@@ -15,12 +15,7 @@ internal static class AssumptionsSection
         yield return Sections.Head(BriefLabels.AssumptionsSection);
         yield return new Paragraph(BriefLabels.AssumptionsLead);
         yield return new Table(
-            [
-                new("Of what", 2),
-                new("What", 4),
-                new("Value", 1.6, ColumnAlignment.Right),
-                new("Where it comes from", 3),
-            ],
+            [new("What", 5), new("Value", 1.6, ColumnAlignment.Right), new("Where it comes from", 3)],
             Sections.Grouped(
                 input.Assumptions,
                 assumption => input.Words.Place(assumption.ElementId, assumption.PartId),

@@ -8,15 +8,19 @@ namespace ShowSafety.Brief.Documents;
 /// <summary>Findings, gravest first, each with its remedy; what must be closed has room to write who closed it.</summary>
 internal static class FindingsSection
 {
-    public static IEnumerable<Block> Compose(BriefInput input)
-    {
-        yield return Sections.Head(BriefLabels.FindingsSection);
-        foreach (Severity severity in (Severity[])[Severity.Stop, Severity.Act, Severity.Note])
-        {
-            yield return new SectionHeading(2, BriefLabels.Of(severity));
-            yield return severity == Severity.Act ? Acts(input) : Others(input, severity);
-        }
-    }
+    /// <summary>What stands against running and what must be closed by name: the part everybody must read.</summary>
+    public static IEnumerable<Block> BeforeTheRun(BriefInput input) =>
+        [
+            Sections.Head(BriefLabels.FindingsSection),
+            new SectionHeading(2, BriefLabels.Of(Severity.Stop)),
+            Others(input, Severity.Stop),
+            new SectionHeading(2, BriefLabels.Of(Severity.Act)),
+            Acts(input),
+        ];
+
+    /// <summary>What is worth knowing, for the annex.</summary>
+    public static IEnumerable<Block> ForInformation(BriefInput input) =>
+        [Sections.Head(BriefLabels.NotesAnnex), Others(input, Severity.Note)];
 
     private static Table Acts(BriefInput input) =>
         new(

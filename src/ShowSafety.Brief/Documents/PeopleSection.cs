@@ -1,54 +1,73 @@
 using System.Globalization;
 using ShowSafety.Brief.Typesetting;
-using ShowSafety.Core;
+using ShowSafety.Core.Exposure;
+using ShowSafety.Core.Exposure.Rules;
+using ShowSafety.Core.Measures;
 using ShowSafety.Core.Plans;
+using ShowSafety.Core.Wording;
 
 namespace ShowSafety.Brief.Documents;
 
-/// <summary>Levels and exposures of each group of people, best estimate beside planning value.</summary>
+/// <summary>
+/// One line for the adults and one for the children of each group: how loud, how much in a day, what reaches the ear,
+/// what is asked. Everything behind the line stands in an annex.
+/// </summary>
 internal static class PeopleSection
 {
     public static IEnumerable<Block> Compose(BriefInput input)
     {
         yield return Sections.Head(BriefLabels.PeopleSection);
         yield return new Paragraph(BriefLabels.BestAndPlanning);
-        if (input.Plan.People.Count == 0)
-        {
-            yield return new Paragraph("The plan names nobody, so nobody's exposure can be told.", TextStyles.Note);
-        }
-
-        foreach (PersonGroup group in input.Plan.People)
-        {
-            yield return new SectionHeading(2, input.Words.Name(group.Id)!);
-            yield return new Paragraph(Who(group, input), KeepWithNext: true);
-            yield return Values(input, group);
-        }
-    }
-
-    private static string Who(PersonGroup group, BriefInput input)
-    {
-        string[] parts =
-        [
-            Sections.Sentence(BriefLabels.Of(group.Role)),
-            group.LegalClass is { } legalClass ? BriefLabels.Of(legalClass) : "legal class not stated",
-            Count(group.Adults, "adult", "adults"),
-            Count(group.Children, "child", "children"),
-            group.ProtectorId is { } protector
-                ? $"hearing protector worn: {input.Words.Name(protector)}"
-                : "no hearing protector stated",
-        ];
-        return string.Join("; ", parts) + ".";
-    }
-
-    private static string Count(int? number, string one, string many) =>
-        number is { } n
-            ? n.ToString(CultureInfo.InvariantCulture) + " " + (n == 1 ? one : many)
-            : $"number of {many} not stated";
-
-    private static Table Values(BriefInput input, PersonGroup group) =>
-        FigureTable.Of(
-            input,
-            input.Figures.Where(figure => figure.ElementId == group.Id),
-            "No level or exposure could be told for this group: see the findings."
+        yield return new Table(
+            [
+                new("Who", 2.6),
+                new("Loudest while running", 1.5, ColumnAlignment.Right),
+                new("L_EX,8h of the day", 1.4, ColumnAlignment.Right),
+                new("C-weighted peak", 1.4, ColumnAlignment.Right),
+                new("At the ear", 1.4, ColumnAlignment.Right),
+                new("Wears, and what is asked", 3.4),
+            ],
+            input.People.Select(person => Row(input, person)).ToValueList(),
+            "The plan names nobody, so nobody's exposure can be told."
         );
+    }
+
+    private static ValueList<RichText> Row(BriefInput input, PersonExposure person) =>
+        [
+            $"{input.Words.Name(person.GroupId)}, {Counted(input, person)}",
+            Told(person, person.HighestLevel),
+            Told(person, person.WholeDayLevel),
+            Told(person, person.Peak),
+            person.LevelAtEar is { } atEar ? ValueFormat.Planning(atEar) : "—",
+            Asked(input, person),
+        ];
+
+    private static string Counted(BriefInput input, PersonExposure person)
+    {
+        PersonGroup? group = input.Plan.People.FirstOrDefault(g => g.Id == person.GroupId);
+        int? number = person.Part == PersonPart.Children ? group?.Children : group?.Adults;
+        string part = BriefLabels.Of(person.Part);
+        return number is { } n ? $"{n.ToString(CultureInfo.InvariantCulture)} {part}" : $"{part}, number not stated";
+    }
+
+    private static string Told(PersonExposure person, Quantity? value) =>
+        value is not null ? ValueFormat.Planning(value)
+        : person.Hearing == HearingState.NothingRuns ? BriefLabels.NothingRuns
+        : BriefLabels.CannotTell;
+
+    private static string Asked(BriefInput input, PersonExposure person)
+    {
+        string? protector = input.Plan.People.FirstOrDefault(g => g.Id == person.GroupId)?.ProtectorId;
+        string wears = protector is null ? "nothing stated" : input.Words.Name(protector)!;
+        string[] asked =
+        [
+            .. person.HighestLevel?.Planning >= 85 ? [BriefLabels.InHearingZone] : (string[])[],
+            .. person
+                .Rules.Where(rule => rule.Verdict == Verdict.Exceeds)
+                .Select(rule => BriefLabels.Of(rule.Duty))
+                .Distinct(),
+            .. person.Rules.Any(rule => rule.Verdict == Verdict.CannotTell) ? [BriefLabels.CannotTell] : (string[])[],
+        ];
+        return Sections.Sentence(wears) + (asked.Length == 0 ? "" : ". " + Sections.Sentence(string.Join("; ", asked)));
+    }
 }
