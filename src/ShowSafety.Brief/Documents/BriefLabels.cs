@@ -97,6 +97,12 @@ internal static class BriefLabels
         "Nothing is run while a page says NOT TO RUN.",
     ];
 
+    public static string MoreStops(int more) =>
+        string.Create(
+            CultureInfo.InvariantCulture,
+            $"And {more} more: all of them are listed under {FindingsSection}."
+        );
+
     public static string OnDays(IReadOnlyList<DateOnly> days) =>
         days.Count switch
         {

@@ -35,6 +35,9 @@ internal static class OpeningSection
         }
     }
 
+    // More than these fill the page; all of them stand among the findings.
+    private const int MostStops = 12;
+
     private static Callout Stops(BriefInput input) =>
         new(
             BriefLabels.StopsHead,
@@ -42,10 +45,14 @@ internal static class OpeningSection
                 BriefLabels.StopsLead,
                 .. input
                     .Of(Severity.Stop)
+                    .Take(MostStops)
                     .Select((finding, i) => RichText.Led($"{i + 1}.", input.Words.Sentence(finding))),
+                .. Rest(input.Of(Severity.Stop).Count() - MostStops),
             ],
             true
         );
+
+    private static RichText[] Rest(int more) => more > 0 ? [RichText.Strong(BriefLabels.MoreStops(more))] : [];
 
     private static Table Facts(Plan plan, BriefInput input) =>
         new(

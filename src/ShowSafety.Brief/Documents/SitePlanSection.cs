@@ -16,20 +16,21 @@ internal static class SitePlanSection
     public static IEnumerable<Block> Compose(BriefInput input)
     {
         IReadOnlyList<ScaleDrawing> drawings = SitePlanDrawing.Of(input);
-        yield return new PageBreak();
-        yield return Sections.Head(BriefLabels.SitePlanSection);
-        foreach (ScaleDrawing drawing in drawings)
+        IEnumerable<Block> whole = Blocks(drawings[0], BriefLabels.WholeSite, TallestMillimetres);
+        IEnumerable<Block> details = drawings
+            .Skip(1)
+            .Select(detail => new KeepTogether([.. Blocks(detail, detail.Title, TallestDetailMillimetres)]));
+        return [new PageBreak(), Sections.Head(BriefLabels.SitePlanSection), .. whole, .. details];
+    }
+
+    private static IEnumerable<Block> Blocks(ScaleDrawing drawing, string title, double tallestMillimetres)
+    {
+        SheetParts parts = DrawingSheet.Parts(drawing, Paper.BodyWidthMillimetres, tallestMillimetres);
+        string scale = $"Scale {parts.Map.Frame.Scale} when printed at full size on A4; measure the scale bar first.";
+        yield return new Illustration(parts.Map, parts.Map.Description, $"{title}. {scale} {BriefLabels.Uncut}");
+        foreach (PaperPicture legend in parts.LegendPictures(TallestLegendMillimetres))
         {
-            double tallest = drawing == drawings[0] ? TallestMillimetres : TallestDetailMillimetres;
-            SheetParts parts = DrawingSheet.Parts(drawing, Paper.BodyWidthMillimetres, tallest);
-            string scale =
-                $"Scale {parts.Map.Frame.Scale} when printed at full size on A4; measure the scale bar first.";
-            string title = drawing == drawings[0] ? BriefLabels.WholeSite : drawing.Title;
-            yield return new Illustration(parts.Map, parts.Map.Description, $"{title}. {scale} {BriefLabels.Uncut}");
-            foreach (PaperPicture legend in parts.LegendPictures(TallestLegendMillimetres))
-            {
-                yield return new Illustration(legend, legend.Description);
-            }
+            yield return new Illustration(legend, legend.Description);
         }
     }
 }

@@ -39,12 +39,12 @@ internal static class SvgHatch
     {
         StartPattern(xml, id, lines.SpacingMillimetres);
         // Angles count anticlockwise on paper, SVG turns clockwise.
-        xml.WriteAttributeString("patternTransform", $"rotate({SvgWriter.Number(-lines.AngleDegrees)})");
+        xml.WriteAttributeString("patternTransform", $"rotate({SvgValues.Number(-lines.AngleDegrees)})");
         xml.WriteStartElement("rect", Namespace);
         xml.WriteAttributeString("x", "0");
-        xml.WriteAttributeString("y", SvgWriter.Number((lines.SpacingMillimetres - lines.WidthMillimetres) / 2));
-        xml.WriteAttributeString("width", SvgWriter.Number(lines.SpacingMillimetres));
-        xml.WriteAttributeString("height", SvgWriter.Number(lines.WidthMillimetres));
+        xml.WriteAttributeString("y", SvgValues.Number((lines.SpacingMillimetres - lines.WidthMillimetres) / 2));
+        xml.WriteAttributeString("width", SvgValues.Number(lines.SpacingMillimetres));
+        xml.WriteAttributeString("height", SvgValues.Number(lines.WidthMillimetres));
         xml.WriteEndElement();
         xml.WriteEndElement();
     }
@@ -53,9 +53,9 @@ internal static class SvgHatch
     {
         StartPattern(xml, id, dots.SpacingMillimetres);
         xml.WriteStartElement("circle", Namespace);
-        xml.WriteAttributeString("cx", SvgWriter.Number(dots.SpacingMillimetres / 2));
-        xml.WriteAttributeString("cy", SvgWriter.Number(dots.SpacingMillimetres / 2));
-        xml.WriteAttributeString("r", SvgWriter.Number(dots.DiameterMillimetres / 2));
+        xml.WriteAttributeString("cx", SvgValues.Number(dots.SpacingMillimetres / 2));
+        xml.WriteAttributeString("cy", SvgValues.Number(dots.SpacingMillimetres / 2));
+        xml.WriteAttributeString("r", SvgValues.Number(dots.DiameterMillimetres / 2));
         xml.WriteEndElement();
         xml.WriteEndElement();
     }
@@ -65,7 +65,7 @@ internal static class SvgHatch
         xml.WriteStartElement("pattern", Namespace);
         xml.WriteAttributeString("id", id);
         xml.WriteAttributeString("patternUnits", "userSpaceOnUse");
-        xml.WriteAttributeString("width", SvgWriter.Number(spacing));
-        xml.WriteAttributeString("height", SvgWriter.Number(spacing));
+        xml.WriteAttributeString("width", SvgValues.Number(spacing));
+        xml.WriteAttributeString("height", SvgValues.Number(spacing));
     }
 }

@@ -3,6 +3,7 @@ using System.Text;
 using System.Xml;
 using ShowSafety.Brief.Typesetting;
 using ShowSafety.Core.Measures;
+using static ShowSafety.Brief.Drawing.SvgValues;
 
 namespace ShowSafety.Brief.Drawing;
 
@@ -247,13 +248,4 @@ internal sealed class SvgWriter
     }
 
     private void Attribute(string name, string value) => xml.WriteAttributeString(name, value);
-
-    internal static string Number(double value) =>
-        (Math.Round(value, 3) + 0.0).ToString("0.###", CultureInfo.InvariantCulture);
-
-    private static string Grey(double grey)
-    {
-        int level = (int)Math.Round(Math.Clamp(grey, 0, 1) * 255);
-        return string.Create(CultureInfo.InvariantCulture, $"#{level:x2}{level:x2}{level:x2}");
-    }
 }

@@ -9,6 +9,7 @@ internal static class CalloutSetter
     private const double Pad = 4;
     private const double Bar = 1.6;
     private const double Gap = 4;
+    private static readonly double TallestWhole = Paper.BodyHeightMillimetres / 2;
 
     public static List<Slice> Set(Callout callout, double left, double width)
     {
@@ -55,8 +56,16 @@ internal static class CalloutSetter
             Items = [.. slice.Items.Select(item => item.Lowered(by))],
         };
 
+    /// <summary>A low frame stays whole; a high one is parted between lines, never right below its title.</summary>
+    private static bool KeepsWithNext(List<Slice> slices, int index, bool whole)
+    {
+        bool nearAnEnd = index < 2 || index == slices.Count - 2;
+        return index < slices.Count - 1 && (whole || nearAnEnd || slices[index].KeepWithNext);
+    }
+
     private static List<Slice> Framed(List<Slice> slices, double left, double width)
     {
+        bool whole = slices.Sum(slice => slice.HeightMillimetres) < TallestWhole;
         for (int i = 0; i < slices.Count; i++)
         {
             double height = slices[i].HeightMillimetres;
@@ -75,7 +84,11 @@ internal static class CalloutSetter
                 frame.Add(new RuleItem(left, height, left + width, height, 0.25));
             }
 
-            slices[i] = slices[i] with { Items = [.. frame, .. slices[i].Items], KeepWithNext = i < slices.Count - 1 };
+            slices[i] = slices[i] with
+            {
+                Items = [.. frame, .. slices[i].Items],
+                KeepWithNext = KeepsWithNext(slices, i, whole),
+            };
         }
 
         return slices;

@@ -55,6 +55,30 @@ public sealed class BriefDocumentTests
     }
 
     [Fact]
+    public void Compose_ManyStops_FillNotTheFirstPageAndAllStandAmongTheFindings()
+    {
+        ValueList<Finding> stops =
+        [
+            .. Enumerable
+                .Range(1, 40)
+                .Select(i => new Finding("layout.group-without-place", Severity.Stop)
+                {
+                    Arguments = [FindingArgument.Of("who", $"group-{i}-end")],
+                }),
+        ];
+
+        IReadOnlyList<LaidOutPage> pages = BriefDocument.Compose(SampleBrief.Make(stops)).LayOut();
+
+        Assert.Contains(
+            "And 28 more: all of them are listed under Findings.",
+            Text(pages[0]),
+            StringComparison.Ordinal
+        );
+        string text = string.Join(' ', pages.Select(Text)).Replace("- ", "-", StringComparison.Ordinal);
+        Assert.All(Enumerable.Range(1, 40), i => Assert.Contains($"group-{i}-end", text, StringComparison.Ordinal));
+    }
+
+    [Fact]
     public void Compose_Sections_StandInOrder()
     {
         string[] heads =

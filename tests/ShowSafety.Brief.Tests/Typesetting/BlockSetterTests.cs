@@ -106,6 +106,29 @@ public sealed class BlockSetterTests
     }
 
     [Fact]
+    public void LayOut_HighCallout_BeginsWhereItStandsAndIsParted()
+    {
+        var callout = new Callout("Title", [.. Enumerable.Range(0, 80).Select(i => (RichText)$"Line {i}")]);
+
+        IReadOnlyList<LaidOutPage> pages = SampleDocument.Of(new Paragraph("Before"), callout).LayOut();
+
+        Assert.Contains("Line 1", Body(pages[0]));
+        Assert.Contains("Line 79", Body(pages[^1]));
+    }
+
+    [Fact]
+    public void LayOut_LowCallout_StaysWhole()
+    {
+        Paragraph filler = new(string.Join('\n', Enumerable.Repeat("filler", 44)));
+        var callout = new Callout("Title", [.. Enumerable.Range(0, 8).Select(i => (RichText)$"Line {i}")]);
+
+        IReadOnlyList<LaidOutPage> pages = SampleDocument.Of(filler, callout).LayOut();
+
+        Assert.DoesNotContain("Title", Body(pages[0]));
+        Assert.Contains("Line 7", Body(pages[1]));
+    }
+
+    [Fact]
     public void Set_SignatureLines_LeavesARuleForEveryFieldAndFillsNone()
     {
         List<Slice> slices = Slices(new SignatureLines(["Engineer", "Organiser"], ["Name", "Signature", "Date"]));
