@@ -114,9 +114,9 @@ internal static class SumCommand
 
         foreach (Citation source in sum.Citations.Select(CitationRegistry.Get))
         {
-            Console.WriteLine(
-                $"source: {source.Title}, {source.Edition}, {source.Clause} ({BasisLabels.Of(source.Basis)})"
-            );
+            string[] parts = [source.Title, EditionLabels.Of(source), source.Clause];
+            string text = string.Join(", ", parts.Where(part => part.Length > 0));
+            Console.WriteLine($"source: {text} ({BasisLabels.Of(source.Basis)})");
         }
 
         return Refusal.Done;

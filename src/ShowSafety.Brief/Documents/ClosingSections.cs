@@ -51,7 +51,7 @@ internal static class SourcesSection
     private static ValueList<RichText> Row(Citation citation, int index) =>
         [
             (index + 1).ToString(CultureInfo.InvariantCulture),
-            citation.Edition.Length > 0 ? $"{citation.Title}, {citation.Edition}" : citation.Title,
+            EditionLabels.Of(citation) is { Length: > 0 } edition ? $"{citation.Title}, {edition}" : citation.Title,
             citation.Clause,
             citation.Use,
             BriefLabels.Of(citation.Basis),

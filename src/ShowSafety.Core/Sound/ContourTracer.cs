@@ -94,26 +94,34 @@ internal sealed class ContourTracer
         double cell = size / FineCells;
         PlanPoint Node(double i, double j) => new(corner.XMetres + (i * cell), corner.YMetres + (j * cell));
         var coarse = new BoolGrid(CoarseCells + 1);
-        for (int i = 0; i <= CoarseCells; i++)
-        {
-            for (int j = 0; j <= CoarseCells; j++)
+        Parallel.For(
+            0,
+            CoarseCells + 1,
+            i =>
             {
-                coarse[i, j] = isIn(Node(i * FinePerCoarse, j * FinePerCoarse));
+                for (int j = 0; j <= CoarseCells; j++)
+                {
+                    coarse[i, j] = isIn(Node(i * FinePerCoarse, j * FinePerCoarse));
+                }
             }
-        }
+        );
 
         var fine = new BoolGrid(FineCells + 1);
         bool Centre(int i, int j) => isIn(Node((i + 0.5) * FinePerCoarse, (j + 0.5) * FinePerCoarse));
         BoolGrid refine = Mixed(coarse, Centre, corner, size).Dilated();
-        for (int i = 1; i < FineCells; i++)
-        {
-            for (int j = 1; j < FineCells; j++)
+        Parallel.For(
+            1,
+            FineCells,
+            i =>
             {
-                int ci = Math.Min(i / FinePerCoarse, CoarseCells - 1);
-                int cj = Math.Min(j / FinePerCoarse, CoarseCells - 1);
-                fine[i, j] = refine[ci, cj] ? isIn(Node(i, j)) : coarse[ci, cj];
+                for (int j = 1; j < FineCells; j++)
+                {
+                    int ci = Math.Min(i / FinePerCoarse, CoarseCells - 1);
+                    int cj = Math.Min(j / FinePerCoarse, CoarseCells - 1);
+                    fine[i, j] = refine[ci, cj] ? isIn(Node(i, j)) : coarse[ci, cj];
+                }
             }
-        }
+        );
 
         return fine;
     }
@@ -121,18 +129,22 @@ internal sealed class ContourTracer
     private BoolGrid Mixed(BoolGrid coarse, Func<int, int, bool> centre, PlanPoint corner, double size)
     {
         var mixed = new BoolGrid(CoarseCells);
-        for (int i = 0; i < CoarseCells; i++)
-        {
-            for (int j = 0; j < CoarseCells; j++)
+        Parallel.For(
+            0,
+            CoarseCells,
+            i =>
             {
-                bool first = coarse[i, j];
-                mixed[i, j] =
-                    coarse[i + 1, j] != first
-                    || coarse[i, j + 1] != first
-                    || coarse[i + 1, j + 1] != first
-                    || centre(i, j) != first;
+                for (int j = 0; j < CoarseCells; j++)
+                {
+                    bool first = coarse[i, j];
+                    mixed[i, j] =
+                        coarse[i + 1, j] != first
+                        || coarse[i, j + 1] != first
+                        || coarse[i + 1, j + 1] != first
+                        || centre(i, j) != first;
+                }
             }
-        }
+        );
 
         foreach (PlanPoint seed in _seeds)
         {

@@ -16,6 +16,14 @@ public interface ISoundLevels
     PointLevel? LevelAt(PlanPoint place, double earHeightMetres, IReadOnlyDictionary<string, string> stateByEngine);
 
     /// <summary>
+    /// A function of place and ear height in metres that gives the planning level in dB(A), prepared once to be asked
+    /// for many places, from several threads; not a number where <see cref="LevelAt"/> gives null.
+    /// </summary>
+    /// <param name="stateByEngine">Throttle state id by engine id.</param>
+    Func<PlanPoint, double, double> PlanningDbA(IReadOnlyDictionary<string, string> stateByEngine) =>
+        (place, ear) => LevelAt(place, ear, stateByEngine)?.PlanningDbA ?? double.NaN;
+
+    /// <summary>
     /// The C-weighted peak at a place in dB(C), with the planning value; null when no peak was measured for a state
     /// asked for: cannot tell.
     /// </summary>

@@ -73,6 +73,15 @@ public sealed class SoundField : ISoundLevels
             : null;
 
     /// <inheritdoc/>
+    public Func<PlanPoint, double, double> PlanningDbA(IReadOnlyDictionary<string, string> stateByEngine) =>
+        Scene(stateByEngine) is { } scene
+            ? (place, ear) =>
+                double.IsFinite(place.XMetres) && double.IsFinite(place.YMetres)
+                    ? scene.LevelDbA(place, ear) + scene.ExpandedUncertaintyDb
+                    : double.NaN
+            : (_, _) => double.NaN;
+
+    /// <inheritdoc/>
     public Quantity? PeakDbCAt(
         PlanPoint place,
         double earHeightMetres,

@@ -86,11 +86,15 @@ internal sealed class SoundScene(RunningEngine[] running, EnclosureSound? enclos
         double angle = Heading.ToDegrees(Math.Acos(Math.Clamp(cosine, -1, 1)));
         Span<double> power = stackalloc double[OctaveBand.Count];
         engine.Power.LevelsDb(angle, power);
+        double directSpread = OutdoorPath.FreeFactor(direct, 0);
+        double imageSpread = OutdoorPath.FreeFactor(image, 0);
         for (int band = 0; band < energies.Length; band++)
         {
-            double path =
-                OutdoorPath.FreeFactor(direct, airPerMetre[band]) + OutdoorPath.FreeFactor(image, airPerMetre[band]);
-            energies[band] += Math.Exp(power[band] * EnergyPerDecibel) * path;
+            // Power and air in one exponential each: what is asked most often must not take three.
+            double level = power[band] * EnergyPerDecibel;
+            energies[band] +=
+                (directSpread * Math.Exp(level - (airPerMetre[band] * direct)))
+                + (imageSpread * Math.Exp(level - (airPerMetre[band] * image)));
         }
     }
 

@@ -18,7 +18,8 @@ internal sealed class StarTracer(PlanPoint centre, double headingDegrees, double
     /// <summary>The star-shaped area, empty when no ray finds anything.</summary>
     public Geometry Area(Func<PlanPoint, bool> isIn)
     {
-        double[] reach = [.. Enumerable.Range(0, Rays).Select(ray => Reach(headingDegrees + ray, isIn))];
+        var reach = new double[Rays];
+        Parallel.For(0, Rays, ray => reach[ray] = Reach(headingDegrees + ray, isIn));
         if (reach.All(r => r <= 0))
         {
             return SiteGeometry.Empty;

@@ -27,7 +27,7 @@ public static class SourcesDocument
                     " | ",
                     $"| `{citation.Id}`",
                     Cell(citation.Title),
-                    Cell(citation.Edition),
+                    Cell(EditionLabels.Of(citation)),
                     Cell(citation.Clause),
                     BasisLabels.Of(citation.Basis),
                     Cell(citation.Use)

@@ -21,6 +21,7 @@ public sealed class ProgrammeLevels
     private readonly ConcurrentDictionary<PlanPoint, HeardLevels[]> _known = new();
     private readonly ValueList<StateCombination> _combinations;
     private readonly ISoundLevels _sound;
+    private readonly Func<PlanPoint, double, double>[] _planning;
     private readonly int[] _all;
     private volatile bool _hasUnknown;
 
@@ -31,6 +32,10 @@ public sealed class ProgrammeLevels
     {
         _combinations = combinations;
         _sound = sound;
+        _planning =
+        [
+            .. combinations.Select(c => c.IsContradictory ? (_, _) => double.NaN : sound.PlanningDbA(c.StateByEngine)),
+        ];
         _all = [.. Enumerable.Range(0, combinations.Count)];
     }
 
@@ -38,12 +43,32 @@ public sealed class ProgrammeLevels
     public bool HasUnknown => _hasUnknown;
 
     /// <summary>The highest planning level of any combination in dB(A).</summary>
-    public double LoudestDbA(PlanPoint place) =>
-        At(place).Select(ear => ear.PlanningDbA[ear.Loudest]).DefaultIfEmpty(UnknownDb).Max();
+    public double LoudestDbA(PlanPoint place)
+    {
+        double loudest = UnknownDb;
+        foreach (Func<PlanPoint, double, double> planning in _planning)
+        {
+            foreach (double ear in EarHeights)
+            {
+                loudest = Math.Max(loudest, Known(planning(place, ear)));
+            }
+        }
+
+        return loudest;
+    }
 
     /// <summary>The largest value of a metric of planning levels by combination.</summary>
-    public double MetricAt(PlanPoint place, Func<IReadOnlyList<double>, double> metric) =>
-        At(place).Select(ear => metric(ear.PlanningDbA)).DefaultIfEmpty(UnknownDb).Max();
+    public double MetricAt(PlanPoint place, Func<IReadOnlyList<double>, double> metric)
+    {
+        double largest = UnknownDb;
+        foreach (double ear in EarHeights)
+        {
+            double[] levels = Array.ConvertAll(_planning, planning => Known(planning(place, ear)));
+            largest = Math.Max(largest, metric(levels));
+        }
+
+        return largest;
+    }
 
     /// <summary>
     /// The planning level in dB(A) under the best of some rated protectors, in the combination where that is worst.
@@ -80,7 +105,22 @@ public sealed class ProgrammeLevels
         );
 
     /// <summary>Whether the level of every combination is known at a place.</summary>
-    public bool HasLevels(PlanPoint place) => At(place).Length == EarHeights.Length;
+    public bool HasLevels(PlanPoint place)
+    {
+        foreach (double ear in EarHeights)
+        {
+            _ = Array.ConvertAll(_planning, planning => Known(planning(place, ear)));
+        }
+
+        return !_hasUnknown;
+    }
+
+    private double Known(double levelDbA)
+    {
+        bool known = double.IsFinite(levelDbA);
+        _hasUnknown |= !known;
+        return known ? levelDbA : UnknownDb;
+    }
 
     private HeardLevels[] At(PlanPoint place) => _known.GetOrAdd(place, Ask);
 
