@@ -70,7 +70,7 @@ public sealed class BriefDocumentTests
         IReadOnlyList<LaidOutPage> pages = BriefDocument.Compose(SampleBrief.Make(stops)).LayOut();
 
         Assert.Contains(
-            "And 28 more: all of them are listed under Findings.",
+            $"And 28 more: all of them are listed under {BriefLabels.FindingsSection}.",
             Text(pages[0]),
             StringComparison.Ordinal
         );
@@ -90,15 +90,17 @@ public sealed class BriefDocumentTests
             [
                 BriefLabels.DocumentTitle,
                 BriefLabels.EventSection,
+                BriefLabels.FindingsSection,
                 BriefLabels.SitePlanSection,
                 BriefLabels.PeopleSection,
-                BriefLabels.RulesSection,
                 BriefLabels.ZonesSection,
                 BriefLabels.AirSection,
-                BriefLabels.FindingsSection,
                 BriefLabels.FindOutSection,
                 BriefLabels.PapersSection,
                 BriefLabels.SignaturesSection,
+                BriefLabels.NotesAnnex,
+                BriefLabels.PeopleAnnex,
+                BriefLabels.RulesSection,
                 BriefLabels.ValuesSection,
                 BriefLabels.AssumptionsSection,
                 BriefLabels.SourcesSection,
