@@ -35,6 +35,7 @@ internal static class BriefLabels
     public const string CostsCaution = "a cautious value is used";
     public const string NothingRuns = "not there while it runs";
     public const string InHearingZone = "in the hearing zone: protection on while an engine runs";
+    public const string PlanNotes = "Notes of the plan";
     public const string Nobody = "nobody named";
 
     public const string StopsHead = "NOT TO RUN";
@@ -116,6 +117,15 @@ internal static class BriefLabels
     public static string Time(TimeOnly time) => time.ToString("HH:mm", CultureInfo.InvariantCulture);
 
     public static string PlanVersion(string hash) => $"Plan version {hash[..Math.Min(12, hash.Length)]}";
+
+    public static string Counted(PersonPart part, int number) =>
+        (part, number) switch
+        {
+            (PersonPart.Children, 1) => "child",
+            (PersonPart.Children, _) => "children",
+            (_, 1) => "adult",
+            _ => "adults",
+        };
 
     public static string Of(Severity severity) =>
         severity switch

@@ -16,11 +16,15 @@ internal static class FindingsSection
             Others(input, Severity.Stop),
             new SectionHeading(2, BriefLabels.Of(Severity.Act)),
             Acts(input),
+            .. PlanNotes(input.Plan.Notes),
         ];
 
     /// <summary>What is worth knowing, for the annex.</summary>
     public static IEnumerable<Block> ForInformation(BriefInput input) =>
         [Sections.Head(BriefLabels.NotesAnnex), Others(input, Severity.Note)];
+
+    private static IEnumerable<Block> PlanNotes(string? notes) =>
+        string.IsNullOrWhiteSpace(notes) ? [] : [new SectionHeading(2, BriefLabels.PlanNotes), new Paragraph(notes)];
 
     private static Table Acts(BriefInput input) =>
         new(

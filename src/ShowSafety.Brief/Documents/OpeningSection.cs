@@ -9,6 +9,9 @@ namespace ShowSafety.Brief.Documents;
 /// <summary>The first page: what and when, the one sentence, what stands against running, and the cautions.</summary>
 internal static class OpeningSection
 {
+    // More than these fill the page; all of them stand among the findings.
+    private const int MostStops = 12;
+
     public static IEnumerable<Block> Compose(BriefInput input)
     {
         yield return new DocumentTitle(BriefLabels.DocumentTitle);
@@ -28,15 +31,7 @@ internal static class OpeningSection
         {
             yield return block;
         }
-
-        if (!string.IsNullOrWhiteSpace(input.Plan.Notes))
-        {
-            yield return new Paragraph(input.Plan.Notes);
-        }
     }
-
-    // More than these fill the page; all of them stand among the findings.
-    private const int MostStops = 12;
 
     private static Callout Stops(BriefInput input) =>
         new(

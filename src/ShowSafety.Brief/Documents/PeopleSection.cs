@@ -46,8 +46,9 @@ internal static class PeopleSection
     {
         PersonGroup? group = input.Plan.People.FirstOrDefault(g => g.Id == person.GroupId);
         int? number = person.Part == PersonPart.Children ? group?.Children : group?.Adults;
-        string part = BriefLabels.Of(person.Part);
-        return number is { } n ? $"{n.ToString(CultureInfo.InvariantCulture)} {part}" : $"{part}, number not stated";
+        return number is { } n
+            ? $"{n.ToString(CultureInfo.InvariantCulture)} {BriefLabels.Counted(person.Part, n)}"
+            : $"{BriefLabels.Of(person.Part)}, number not stated";
     }
 
     private static string Told(PersonExposure person, Quantity? value) =>

@@ -10,22 +10,22 @@ internal static class LayoutPhrases
     [
         new(
             "layout.people-in-zone",
-            "{who} are inside a zone that keeps them out: {row}.",
+            "{who}: inside a zone that keeps them out ({row}).",
             "Move them, or turn or move the bench, until the zone leaves them."
         ),
         new(
             "layout.post-in-zone",
-            "The post {who} is inside a zone that keeps people out: {row}.",
+            "The post {who} is inside a zone that keeps people out ({row}).",
             "Move the post out of the zone."
         ),
         new(
             "layout.stand-in-zone",
-            "The stand {who} is inside a zone that keeps exhibitors out: {row}.",
+            "The stand {who} is inside a zone that keeps exhibitors out ({row}).",
             "Move the stand or the bench, or have the stand empty while the zone applies."
         ),
         new(
             "layout.exit-in-zone",
-            "The way out {who} is inside a zone that keeps people out: {row}.",
+            "The way out {who} is inside a zone that keeps people out ({row}).",
             "Turn or move the bench, or plan with this way out closed and say so to the stewards."
         ),
         new(

@@ -32,7 +32,7 @@ public static class ValueFormat
     private static string Rounded(double value, Unit unit, CautiousDirection direction)
     {
         int decimals = Decimals(value, unit);
-        decimal scaled = (decimal)Math.Clamp(value, -1e15, 1e15) * Power(decimals);
+        decimal scaled = Shifted((decimal)Math.Clamp(value, -1e15, 1e15), decimals);
         decimal whole = direction switch
         {
             // A hundred-thousandth of slack, so that 85.000000001 does not print as 85.1.
@@ -40,21 +40,26 @@ public static class ValueFormat
             CautiousDirection.Low => decimal.Floor(scaled + 0.00001m),
             _ => decimal.Round(scaled, MidpointRounding.AwayFromZero),
         };
-        return (whole / Power(decimals)).ToString(
-            "F" + decimals.ToString(CultureInfo.InvariantCulture),
-            CultureInfo.InvariantCulture
-        );
+        return Grouped(Shifted(whole, -decimals), Math.Max(0, decimals));
     }
 
-    private static decimal Power(int decimals)
+    /// <summary>The value times ten to a power, exactly.</summary>
+    private static decimal Shifted(decimal value, int places)
     {
         decimal power = 1;
-        for (int i = 0; i < decimals; i++)
+        for (int i = 0; i < Math.Abs(places); i++)
         {
             power *= 10;
         }
 
-        return power;
+        return places >= 0 ? value * power : value / power;
+    }
+
+    /// <summary>Digits in groups of three from ten thousand on, with a space as the SI brochure asks.</summary>
+    private static string Grouped(decimal value, int decimals)
+    {
+        string format = (Math.Abs(value) >= 10_000 ? "N" : "F") + decimals.ToString(CultureInfo.InvariantCulture);
+        return value.ToString(format, CultureInfo.InvariantCulture).Replace(',', '\u00A0');
     }
 
     private static int Decimals(double value, Unit unit) =>
@@ -65,10 +70,10 @@ public static class ValueFormat
             _ => Significant(value),
         };
 
-    /// <summary>Three significant digits, at most six decimals.</summary>
+    /// <summary>Three significant digits, at most six decimals; large numbers lose their last digits too.</summary>
     private static int Significant(double value)
     {
         double size = Math.Abs(value);
-        return size < 1e-9 ? 0 : (int)Math.Clamp(2 - Math.Floor(Math.Log10(size)), 0, 6);
+        return size < 1e-9 ? 0 : (int)Math.Clamp(2 - Math.Floor(Math.Log10(size)), -12, 6);
     }
 }
