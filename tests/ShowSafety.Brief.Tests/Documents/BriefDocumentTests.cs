@@ -49,7 +49,7 @@ public sealed class BriefDocumentTests
         string first = Text(Pages[0]);
 
         Assert.Contains("NOT TO RUN: 1 stop stands.", first, StringComparison.Ordinal);
-        Assert.Contains("Spectators are inside a zone that keeps them out", first, StringComparison.Ordinal);
+        Assert.Contains("Spectators: inside a zone that keeps them out", first, StringComparison.Ordinal);
         Assert.Contains("does not take the place of a competent person", first, StringComparison.Ordinal);
         Assert.Contains("No distance alone makes a bursting rotor harmless.", first, StringComparison.Ordinal);
     }
