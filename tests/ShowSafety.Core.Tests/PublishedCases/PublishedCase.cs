@@ -6,7 +6,8 @@ namespace ShowSafety.Core.Tests.PublishedCases;
 /// <summary>
 /// One check value from the outside world: the inputs of a worked sum and what a published source says the result is.
 /// A misprint is a value the source prints that its own formula does not give: the case demands the right value and
-/// that the printed one is out of tolerance.
+/// that the printed one is out of tolerance. The basis says how the source is known (read, secondary, memory); "derived"
+/// marks a consequence of mathematics or mechanics that no publication stands behind: it checks the code, not nature.
 /// </summary>
 public sealed record PublishedCase(
     string Id,

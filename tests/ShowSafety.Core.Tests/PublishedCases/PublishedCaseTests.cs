@@ -7,7 +7,7 @@ namespace ShowSafety.Core.Tests.PublishedCases;
 /// <summary>Runs the tables of tests/published-cases through the worked sums, which call the rooms' own functions.</summary>
 public sealed class PublishedCaseTests
 {
-    private static readonly string[] Bases = ["read", "secondary", "memory"];
+    private static readonly string[] Bases = ["read", "secondary", "memory", "derived"];
     private static readonly string[] Kinds = ["printed", "formula", "derived"];
 
     private static readonly IReadOnlyDictionary<string, PublishedCase> Cases = PublishedCase
