@@ -91,6 +91,7 @@ public sealed record Assessment
     public string HeadlineSentence =>
         Headline.Of(
             Findings,
+            new Phrasebook(Names),
             Layout.LineSetBy,
             Layout.Figures.Where(f => f.Key == "layout.line-distance").Select(f => f.Value).MinBy(v => v.Best)
         );

@@ -13,21 +13,22 @@ public static class Headline
     public const string Example = "EXAMPLE";
 
     /// <summary>Makes the sentence.</summary>
-    /// <param name="findings">All findings of the assessment.</param>
+    /// <param name="findings">All findings of the assessment, the gravest first.</param>
+    /// <param name="phrases">Makes the sentence of the first stop.</param>
     /// <param name="lineSetBy">What sets the suggested crowd line, or null without a line.</param>
     /// <param name="lineDistance">Distance from the engine to the suggested line, or null without a line.</param>
-    public static string Of(IReadOnlyCollection<Finding> findings, ZoneRow? lineSetBy, Quantity? lineDistance)
+    public static string Of(
+        IReadOnlyCollection<Finding> findings,
+        Phrasebook phrases,
+        ZoneRow? lineSetBy,
+        Quantity? lineDistance
+    )
     {
-        int stops = findings.Count(f => f.Severity == Severity.Stop);
-        if (stops > 0)
+        Finding[] stops = [.. findings.Where(f => f.Severity == Severity.Stop)];
+        if (stops.Length > 0)
         {
-            int missing = findings.Count(f => f.Severity == Severity.Stop && f.CannotTell);
-            return $"{NotToRun}: {Counted(stops, "stop stands", "stops stand")}"
-                + (
-                    missing > 0
-                        ? $", {Counted(missing, "of them for something missing", "of them for things missing")}."
-                        : "."
-                );
+            return $"{NotToRun}: {Counted(stops.Length, "stop stands", "stops stand")}{Missing(stops)}. "
+                + $"First: {phrases.Sentence(stops[0])}";
         }
 
         string acts = Counted(
@@ -40,6 +41,14 @@ public static class Headline
                 ? $"the crowd line is set by {RowLabels.Of(row)}, {ValueFormat.Best(distance)} from the nozzle at its nearest"
                 : "no zone sets a crowd line";
         return $"No stop found with the data given: {line}; {acts}.";
+    }
+
+    private static string Missing(Finding[] stops)
+    {
+        int missing = stops.Count(f => f.CannotTell);
+        return missing == 0
+            ? ""
+            : $", {Counted(missing, "of them for something missing", "of them for things missing")}";
     }
 
     private static string Counted(int count, string one, string many) =>

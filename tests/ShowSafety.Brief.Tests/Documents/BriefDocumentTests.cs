@@ -202,7 +202,7 @@ public sealed class BriefDocumentTests
             PlanHash = "0123456789abcdef",
             PreparedOn = SampleDocument.PreparedOn,
             IsExample = false,
-            Headline = Headline.Of([], null, null),
+            Headline = Headline.Of([], new Phrasebook(ElementNames.Of(new Plan())), null, null),
         };
 
         string text = string.Join(' ', BriefDocument.Compose(input).LayOut().Select(Text));

@@ -174,6 +174,7 @@ internal static class SampleBrief
             IsExample = true,
             Headline = Core.Wording.Headline.Of(
                 findings,
+                new Core.Wording.Phrasebook(ElementNames.Of(Plan)),
                 ZoneRow.DirectFlight,
                 Quantity.CautiousHigh(12, 12.4, Unit.Metre)
             ),
