@@ -32,7 +32,6 @@ internal static class BriefLabels
     public const string Comparison = "shown as a comparison, binds nobody here";
     public const string AtTheEar = "under the protector worn";
     public const string UnknownRules = "not known here, nothing was compared with it";
-    public const string CostsCaution = "a cautious value is used";
     public const string NothingRuns = "not there while it runs";
     public const string InHearingZone = "in the hearing zone: protection on while an engine runs";
     public const string PlanNotes = "Notes of the plan";
@@ -159,41 +158,6 @@ internal static class BriefLabels
             _ => string.Join(", ", PhaseWords.Where(word => phases.HasFlag(word.Flag)).Select(word => word.Text)),
         };
 
-    public static string Of(Pedigree pedigree) =>
-        pedigree switch
-        {
-            Pedigree.Measured => "measured",
-            Pedigree.Maker => "from the maker",
-            Pedigree.Estimated => "estimated by the user",
-            Pedigree.Assumed => "assumed on the cautious side",
-            Pedigree.Example => "EXAMPLE, invented",
-            _ => "calculated",
-        };
-
-    public static string Of(Basis basis) =>
-        basis switch
-        {
-            Basis.Read => "read in the source",
-            Basis.Secondary => "as quoted by others",
-            Basis.Memory => "from memory, confirm",
-            Basis.Derived => "follows from a cited formula",
-            Basis.Choice => "our own choice",
-            _ => "common practice, no source",
-        };
-
-    public static string Of(FindOut way) =>
-        way switch
-        {
-            FindOut.Tape => "with a tape measure",
-            FindOut.Scale => "with a scale or a spring balance",
-            FindOut.Maker => "from the maker's sheet or drawing",
-            FindOut.SoundMeter => "with a sound level meter",
-            FindOut.Meter => "with an instrument: thermometer, tachometer, anemometer or gas meter",
-            FindOut.Venue => "from the venue or the organiser",
-            FindOut.Decide => "by deciding it",
-            _ => "by whoever answers for the plan",
-        };
-
     public static string Of(PersonRole role) =>
         role switch
         {
@@ -210,14 +174,6 @@ internal static class BriefLabels
             PermissionGiver.Organiser => "the organiser",
             PermissionGiver.FireAuthority => "the fire officer or fire authority",
             _ => "the insurer",
-        };
-
-    public static string CostOf(Severity severity) =>
-        severity switch
-        {
-            Severity.Stop => "a stop: NOT TO RUN",
-            Severity.Act => "something to be closed by name before the run",
-            _ => "a note",
         };
 
     public static string Of(PersonPart part) => part == PersonPart.Adults ? "adults" : "children";

@@ -30,8 +30,8 @@ internal static class AssumptionsSection
             Sections.Sentence(assumption.Meaning),
             assumption.Value is { } value ? ValueFormat.Number(value, assumption.Unit) : "",
             string.IsNullOrWhiteSpace(assumption.Note)
-                ? BriefLabels.Of(assumption.Pedigree)
-                : $"{BriefLabels.Of(assumption.Pedigree)}: {assumption.Note}",
+                ? PedigreeLabels.Of(assumption.Pedigree)
+                : $"{PedigreeLabels.Of(assumption.Pedigree)}: {assumption.Note}",
         ];
 }
 
@@ -54,7 +54,7 @@ internal static class SourcesSection
             EditionLabels.Of(citation) is { Length: > 0 } edition ? $"{citation.Title}, {edition}" : citation.Title,
             citation.Clause,
             citation.Use,
-            BriefLabels.Of(citation.Basis),
+            BasisLabels.Of(citation.Basis),
         ];
 }
 

@@ -30,6 +30,9 @@ internal static class FigureTable
             input.Words.Label(figure with { ElementId = null, PartId = null }),
             ValueFormat.Best(figure.Value),
             RichText.Strong(ValueFormat.Planning(figure.Value)),
-            Sections.WithSources(BriefLabels.Of(figure.Value.Pedigree), input.Sources.Quoted(figure.Value.Citations)),
+            Sections.WithSources(
+                PedigreeLabels.Of(figure.Value.Pedigree),
+                input.Sources.Quoted(figure.Value.Citations)
+            ),
         ];
 }

@@ -23,17 +23,7 @@ internal static class FindOutSection
         [
             Sections.Sentence(item.Meaning),
             input.Words.Name(item.ElementId) ?? BriefLabels.WholePlan,
-            Sections.Sentence(BriefLabels.Of(item.How)),
-            Cost(item),
+            Sections.Sentence(FindOutSentences.How(item)),
+            FindOutSentences.Cost(item),
         ];
-
-    private static string Cost(FindOutItem item)
-    {
-        string[] costs =
-        [
-            .. item.Cost is { } severity ? [BriefLabels.CostOf(severity)] : (string[])[],
-            .. item.LineMetres is { } metres ? [$"{ValueFormat.Best(metres)} of crowd line"] : (string[])[],
-        ];
-        return costs.Length == 0 ? BriefLabels.CostsCaution : string.Join("; ", costs);
-    }
 }

@@ -60,5 +60,6 @@ internal static class PapersSection
 
     private static string On(DateOnly? day) => day is { } on ? BriefLabels.Day(on) : BriefLabels.NotStated;
 
-    private static string Origin(Pedigree? pedigree) => pedigree is { } p ? BriefLabels.Of(p) : BriefLabels.NotStated;
+    private static string Origin(Pedigree? pedigree) =>
+        pedigree is { } p ? PedigreeLabels.Of(p) : BriefLabels.NotStated;
 }
