@@ -22,7 +22,7 @@ public static class FindOutList
     /// <summary>The list, the costliest first.</summary>
     public static ValueList<FindOutItem> Of(Plan plan, Assessment assessment) =>
         [
-            .. Missing(assessment)
+            .. Missing(plan, assessment)
                 .Concat(Assumed(plan, assessment))
                 .OrderByDescending(i => i.Cost ?? Severity.Note)
                 .ThenByDescending(i => i.LineMetres?.Best ?? 0)
@@ -30,22 +30,40 @@ public static class FindOutList
                 .ThenBy(i => i.ElementId, StringComparer.Ordinal),
         ];
 
-    private static IEnumerable<FindOutItem> Missing(Assessment assessment) =>
-        assessment
+    private static IEnumerable<FindOutItem> Missing(Plan plan, Assessment assessment)
+    {
+        HashSet<string> people = [.. plan.People.Select(p => p.Id)];
+        return assessment
             .Findings.Where(f => f.Field is not null)
-            .GroupBy(f => (Field: f.Field!, f.ElementId))
-            .Select(g =>
-            {
-                FieldDescription field = Fields[g.Key.Field];
-                return new FindOutItem(
-                    g.Key.Field,
-                    g.Key.ElementId,
-                    field.Meaning,
-                    field.FindOut,
-                    g.Max(f => f.Severity),
-                    null
-                );
-            });
+            .GroupBy(f => f.Field!)
+            .SelectMany(field => Items(field.Key, field.GroupBy(f => Owner(f, people))));
+    }
+
+    /// <summary>
+    /// The element a fact belongs to. A finding about people may rest on a fact about an engine or a protector, which
+    /// is to be found out once and not once for everybody it reaches.
+    /// </summary>
+    private static string? Owner(Finding finding, HashSet<string> people) =>
+        finding.ElementId is { } id
+        && people.Contains(id)
+        && !finding.Field!.StartsWith(nameof(PersonGroup), StringComparison.Ordinal)
+            ? null
+            : finding.ElementId;
+
+    private static IEnumerable<FindOutItem> Items(string field, IEnumerable<IGrouping<string?, Finding>> owners)
+    {
+        IGrouping<string?, Finding>[] all = [.. owners];
+        FieldDescription description = Fields[field];
+        return all.Where(owner => owner.Key is not null || all.Length == 1)
+            .Select(owner => new FindOutItem(
+                field,
+                owner.Key,
+                description.Meaning,
+                description.FindOut,
+                owner.Max(f => f.Severity),
+                null
+            ));
+    }
 
     private static IEnumerable<FindOutItem> Assumed(Plan plan, Assessment assessment) =>
         assessment

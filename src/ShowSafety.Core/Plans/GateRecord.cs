@@ -6,7 +6,7 @@ namespace ShowSafety.Core.Plans;
 public sealed record GateRecord
 {
     /// <summary>Permissions given.</summary>
-    [Field("permissions given")]
+    [Field("permissions given", FindOut = FindOut.Venue)]
     public ValueList<Permission> Permissions { get; init; } = [];
 
     /// <summary>Evidence for each engine.</summary>
@@ -82,19 +82,19 @@ public sealed record EngineEvidence
     public string EngineId { get; init; } = "";
 
     /// <summary>Running time since new or since rotors were changed.</summary>
-    [Field("running time of the rotors so far", Unit = Unit.Hour, Min = 0, Max = 10000, FindOut = FindOut.Decide)]
+    [Field("running time of the rotors so far", Unit = Unit.Hour, Min = 0, Max = 10000, FindOut = FindOut.Check)]
     public Stated? RunningHours { get; init; }
 
     /// <summary>Date of the last crack check of the rotors.</summary>
-    [Field("date of the last crack check of the rotors")]
+    [Field("date of the last crack check of the rotors", FindOut = FindOut.Check)]
     public DateOnly? CrackCheckOn { get; init; }
 
     /// <summary>Date the over-speed trip was proven.</summary>
-    [Field("date the over-speed trip was proven")]
+    [Field("date the over-speed trip was proven", FindOut = FindOut.Check)]
     public DateOnly? TripProvenOn { get; init; }
 
     /// <summary>Ten-minute runs at rated power without damage, one after the other.</summary>
-    [Field("consecutive ten-minute runs at rated power without damage", Min = 0, Max = 1000)]
+    [Field("consecutive ten-minute runs at rated power without damage", Min = 0, Max = 1000, FindOut = FindOut.Check)]
     public int? RatedRuns { get; init; }
 
     /// <summary>Overhaul record.</summary>
@@ -124,7 +124,7 @@ public sealed record Stopping
     public Stated? FuelCutSeconds { get; init; }
 
     /// <summary>Whether the fuel cut works without the engine's own controller.</summary>
-    [Field("whether the fuel cut works without the engine's own controller")]
+    [Field("whether the fuel cut works without the engine's own controller", FindOut = FindOut.Check)]
     public bool? Independent { get; init; }
 
     /// <summary>People who can stop the engine, where they stand.</summary>
@@ -140,7 +140,7 @@ public sealed record Stopping
 public sealed record TentPapers
 {
     /// <summary>Fire certificate of the fabric.</summary>
-    [Field("fire certificate of the fabric: standard, class, number", MaxLength = 200)]
+    [Field("fire certificate of the fabric: standard, class, number", MaxLength = 200, FindOut = FindOut.Venue)]
     public string? FabricCertificate { get; init; }
 
     /// <summary>Wind speed at which the tent must be cleared.</summary>

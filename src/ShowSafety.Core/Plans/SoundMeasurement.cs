@@ -18,7 +18,7 @@ public sealed record SoundMeasurement
     public Pedigree Pedigree { get; init; } = Pedigree.Estimated;
 
     /// <summary>A-weighted equivalent level.</summary>
-    [Field("A-weighted equivalent level", Unit = Unit.DecibelA, Min = 30, Max = 180)]
+    [Field("A-weighted equivalent level", Unit = Unit.DecibelA, Min = 30, Max = 180, FindOut = FindOut.SoundMeter)]
     public double? LevelDbA { get; init; }
 
     /// <summary>C-weighted equivalent level.</summary>
@@ -26,7 +26,7 @@ public sealed record SoundMeasurement
     public double? LevelDbC { get; init; }
 
     /// <summary>C-weighted peak level.</summary>
-    [Field("C-weighted peak level", Unit = Unit.DecibelC, Min = 40, Max = 195)]
+    [Field("C-weighted peak level", Unit = Unit.DecibelC, Min = 40, Max = 195, FindOut = FindOut.SoundMeter)]
     public double? PeakDbC { get; init; }
 
     /// <summary>Unweighted octave band levels.</summary>
@@ -48,7 +48,8 @@ public sealed record SoundMeasurement
         "angle from the exhaust axis, 0 in the jet's direction, 180 ahead of the intake",
         Unit = Unit.Degree,
         Min = 0,
-        Max = 180
+        Max = 180,
+        FindOut = FindOut.Tape
     )]
     public double? AngleDegrees { get; init; }
 

@@ -118,7 +118,7 @@ public sealed record Extinguisher
     public Stated? Kilograms { get; init; }
 
     /// <summary>Rating on the label, such as 34B or 13A 113B.</summary>
-    [Field("rating on the label, such as 34B", MaxLength = 20)]
+    [Field("rating on the label, such as 34B", MaxLength = 20, FindOut = FindOut.Maker)]
     public string? Rating { get; init; }
 }
 

@@ -31,6 +31,7 @@ public static class FindOutSentences
             FindOut.Maker => "take it from the maker's sheet or drawing",
             FindOut.SoundMeter => "measure it with a sound level meter",
             FindOut.Meter => "read it off an instrument",
+            FindOut.Check => "have the check done and keep the record",
             FindOut.Venue => "ask the venue or the organiser",
             _ => "decide it and write it down",
         };

@@ -12,7 +12,7 @@ public static class PedigreeLabels
             Pedigree.Measured => "measured",
             Pedigree.Maker => "from the maker",
             Pedigree.Estimated => "estimated by the user",
-            Pedigree.Assumed => "assumed, on the cautious side",
+            Pedigree.Assumed => "assumed on the cautious side",
             Pedigree.Example => "EXAMPLE, invented",
             Pedigree.Calculated => "calculated",
             _ => throw new ArgumentOutOfRangeException(nameof(pedigree), pedigree, "Not a pedigree."),

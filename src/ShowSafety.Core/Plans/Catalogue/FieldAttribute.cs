@@ -94,4 +94,7 @@ public enum FindOut
 
     /// <summary>By deciding it.</summary>
     Decide,
+
+    /// <summary>By having a check done and keeping the record.</summary>
+    Check,
 }

@@ -92,6 +92,7 @@ public static class PlanFileDocument
             FindOut.SoundMeter => "sound level meter",
             FindOut.Meter => "instrument",
             FindOut.Venue => "venue or organiser",
+            FindOut.Check => "check done, record kept",
             _ => "decide it",
         };
 }
