@@ -78,8 +78,8 @@ public static class FindOutList
         }
 
         Plan known = PlanEdit.WithStated(plan, assumption.Pointer, hopeful);
-        return Distance(Assessor.WithoutCosts(known)) is { } then && now - then > SmallestGainMetres
-            ? Quantity.Plain(now - then, Unit.Metre)
+        return Distance(Assessor.WithoutCosts(known)) is { } then
+            ? Quantity.Plain(now - then > SmallestGainMetres ? now - then : 0, Unit.Metre)
             : null;
     }
 
