@@ -21,7 +21,11 @@ internal static class LocalHost
         builder.Logging.AddFilter("Microsoft.AspNetCore", LogLevel.Warning);
         // A start that fails ends in an exception or in our own sentence; the stack trace before it helps nobody.
         builder.Logging.AddFilter("Microsoft.Extensions.Hosting.Internal.Host", LogLevel.Critical);
-        builder.WebHost.ConfigureKestrel(kestrel => kestrel.AddServerHeader = false);
+        builder.WebHost.ConfigureKestrel(kestrel =>
+        {
+            kestrel.AddServerHeader = false;
+            kestrel.Limits.MaxRequestBodySize = RequestBody.MostBytesThrownAway;
+        });
         return builder;
     }
 
