@@ -6,6 +6,7 @@ using ShowSafety.Web.Levels;
 using ShowSafety.Web.Materials;
 using ShowSafety.Web.Outputs;
 using ShowSafety.Web.PlanFormat;
+using ShowSafety.Web.Plans;
 using ShowSafety.Web.Points;
 using ShowSafety.Web.RuleSets;
 using ShowSafety.Web.Sums;
@@ -18,6 +19,7 @@ builder.Services.ConfigureHttpJsonOptions(json => Json.BeStrict(json.SerializerO
 builder.Services.AddSingleton(TimeProvider.System);
 builder.Services.AddSingleton<Workbench>();
 builder.Services.AddSingleton<TemplateLibrary>();
+builder.Services.AddPlanStore();
 
 var app = builder.Build();
 app.UseSecurityHeaders();
@@ -37,5 +39,7 @@ app.MapAssessments();
 app.MapPoints();
 app.MapLevels();
 app.MapOutputs();
+app.MapPlans();
+app.MapVersions();
 
 return await app.RunAndSayAddressAsync(Console.Out, Console.Error);

@@ -1,4 +1,5 @@
 using Microsoft.AspNetCore.Connections;
+using ShowSafety.Web.Plans;
 
 namespace ShowSafety.Web.Hosting;
 
@@ -30,7 +31,7 @@ internal static class LocalHost
     }
 
     /// <summary>Runs until stopped. Prints the address in one line once it answers there.</summary>
-    /// <returns>0 when stopped by the user, 1 when the address is taken.</returns>
+    /// <returns>0 when stopped by the user, 1 when the address is taken or the data folder can't be used.</returns>
     public static async Task<int> RunAndSayAddressAsync(this WebApplication app, TextWriter output, TextWriter errors)
     {
         app.Lifetime.ApplicationStarted.Register(() =>
@@ -46,6 +47,11 @@ internal static class LocalHost
             await errors.WriteLineAsync(
                 "Another program already listens there. Choose another port, for example --urls http://127.0.0.1:5082"
             );
+            return 1;
+        }
+        catch (DataFolderException problem)
+        {
+            await errors.WriteLineAsync(problem.Message);
             return 1;
         }
     }
