@@ -3,8 +3,8 @@ using ShowSafety.Core.Measures;
 namespace ShowSafety.Core.Sound.Outdoors;
 
 /// <summary>
-/// Ground attenuation A_gr of ISO 9613-2:1996, general method (clause 7.3.1, Table 3), for one ground factor G along
-/// the whole path: 0 hard, 1 porous. Flat or evenly sloping ground; downwind or mild inversion.
+/// Ground attenuation A_gr of ISO 9613-2:1996, general method (clause 7.3.1, Table 3), for ground factors G from
+/// 0, hard, to 1, porous. Flat or evenly sloping ground; downwind or mild inversion.
 /// </summary>
 public static class GroundEffect
 {
@@ -22,10 +22,34 @@ public static class GroundEffect
         double receiverHeightMetres
     )
     {
+        return AttenuationDb(
+            band,
+            GroundFactors.Even(groundFactor),
+            horizontalMetres,
+            sourceHeightMetres,
+            receiverHeightMetres
+        );
+    }
+
+    /// <summary>A_gr in dB of an octave band where the ground changes along the path.</summary>
+    /// <param name="band">Octave band, 0 (63 Hz) to 7 (8 kHz).</param>
+    /// <param name="factors">G of the three regions.</param>
+    /// <param name="horizontalMetres">Distance along the ground, 0 or more.</param>
+    /// <param name="sourceHeightMetres">Height of the source, 0 or more.</param>
+    /// <param name="receiverHeightMetres">Height of the receiver, 0 or more.</param>
+    public static double AttenuationDb(
+        int band,
+        GroundFactors factors,
+        double horizontalMetres,
+        double sourceHeightMetres,
+        double receiverHeightMetres
+    )
+    {
         double middle = -3 * MiddleShare(horizontalMetres, sourceHeightMetres, receiverHeightMetres);
-        return EndRegionDb(band, groundFactor, horizontalMetres, sourceHeightMetres)
-            + EndRegionDb(band, groundFactor, horizontalMetres, receiverHeightMetres)
-            + (band == 0 ? middle : middle * (1 - groundFactor));
+        return EndRegionDb(band, factors.Source, horizontalMetres, sourceHeightMetres)
+            + EndRegionDb(band, factors.Receiver, horizontalMetres, receiverHeightMetres)
+            // 63 Hz: no G in the middle region, Table 3.
+            + (band == 0 ? middle : middle * (1 - factors.Middle));
     }
 
     /// <summary>A_gr of all octave bands in dB.</summary>
