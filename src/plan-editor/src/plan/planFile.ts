@@ -10,9 +10,16 @@ export interface PlanFile {
   readonly engines?: readonly Engine[];
   readonly people?: readonly PersonGroup[];
   readonly crowdLine?: CrowdLine;
-  readonly viewing?: readonly Outlined[];
-  readonly debrisScreens?: readonly unknown[];
-  readonly supplies?: unknown;
+  readonly viewing?: {
+    readonly wheelchairPlaces?: readonly Placed[];
+    readonly stewardPosts?: readonly Placed[];
+  };
+  readonly supplies?: {
+    readonly fuel?: readonly Placed[];
+    readonly gas?: readonly Placed[];
+    readonly batteries?: readonly Placed[];
+    readonly extinguishers?: readonly Placed[];
+  };
 }
 
 /** A place on the plan in metres: x to the right, y up. */
@@ -51,6 +58,8 @@ export interface Engine extends Placed {
 
 export interface PersonGroup extends Named {
   readonly role: string;
+  readonly place?: PlanPoint;
+  readonly area?: PlanPoints;
 }
 
 export interface CrowdLine {
