@@ -2,10 +2,16 @@ import '@fontsource/source-sans-3/latin-400.css';
 import '@fontsource/source-sans-3/latin-700.css';
 import './page.css';
 import { render } from 'preact';
-import { Welcome } from './welcome/Welcome';
+import { App } from './App';
+import { followAddress } from './address/following';
+import { createPage } from './page';
+import { saveOnLeaving } from './saving/leaving';
 
-const page = document.getElementById('page');
-if (page === null) {
+const place = document.getElementById('page');
+if (place === null) {
   throw new Error('The page has no element to draw into.');
 }
-render(<Welcome />, page);
+const page = createPage();
+saveOnLeaving(page.saving, window, document);
+render(<App page={page} />, place);
+void followAddress(page, window);

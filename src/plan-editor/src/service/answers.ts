@@ -91,5 +91,54 @@ export interface FindOutItem {
   readonly field: string;
   readonly elementId?: string;
   readonly meaning: string;
-  readonly how: string;
+  readonly how: 'none' | 'scale' | 'tape' | 'maker' | 'meter' | 'soundMeter' | 'check' | 'venue';
+  /** Gravest finding its absence causes. */
+  readonly cost?: 'stop' | 'act' | 'note';
+  /** Metres the crowd line could come closer if a hopeful value were confirmed. */
+  readonly lineMetres?: Quantity;
+}
+
+/** A saved plan in the list. */
+export interface PlanSummary {
+  readonly id: string;
+  readonly title: string;
+  readonly revision: number;
+  readonly savedAt: string;
+}
+
+/** An invented plan to look at and to start from. */
+export interface TemplateSummary {
+  readonly name: string;
+  readonly title: string;
+  readonly notes?: string | null;
+}
+
+/** A state of a plan kept under a name. */
+export interface VersionSummary {
+  readonly number: number;
+  readonly name: string;
+  readonly title: string;
+  readonly savedAt: string;
+}
+
+/** What holds at one place of a plan, in sentences for a visitor who stays for the whole programme. */
+export interface PlaceAnswer extends PlaceWords {
+  readonly place: PlanPoint;
+  /** The loudest moment; absent when nothing runs or the level can't be told, and `loud` says which. */
+  readonly loudest?: {
+    readonly earHeightMetres: number;
+    readonly levelDbA: Quantity;
+    readonly peakDbC?: Quantity;
+  };
+  /** The sentences that are different ones for a child, and for crew. */
+  readonly forChild: Partial<PlaceWords>;
+  readonly forCrew: Partial<PlaceWords>;
+  readonly zones: readonly Omit<Zone, 'frame' | 'area'>[];
+}
+
+export interface PlaceWords {
+  readonly loud: string;
+  readonly stay: string;
+  readonly wear: string;
+  readonly why: string;
 }
