@@ -10,6 +10,7 @@ export interface PlanFile {
   readonly engines?: readonly Engine[];
   readonly people?: readonly PersonGroup[];
   readonly crowdLine?: CrowdLine;
+  readonly debrisScreens?: readonly Lined[];
   readonly viewing?: {
     readonly wheelchairPlaces?: readonly Placed[];
     readonly stewardPosts?: readonly Placed[];
@@ -41,11 +42,21 @@ export interface Placed extends Named {
   readonly place: PlanPoint;
 }
 
+export interface Lined extends Named {
+  readonly line: PlanPoints;
+}
+
+/** A number with its pedigree; only the number is read here. */
+export interface Stated {
+  readonly value: number;
+}
+
 export interface Site {
   readonly outline: PlanPoints;
   readonly northDegrees?: number;
   readonly groundPatches?: readonly Outlined[];
   readonly enclosure?: { readonly id: string; readonly kind?: string; readonly footprint: PlanPoints };
+  readonly structures?: readonly Lined[];
   readonly exits?: readonly Placed[];
   readonly burnables?: readonly Outlined[];
   readonly stands?: readonly Outlined[];
@@ -54,6 +65,7 @@ export interface Site {
 export interface Engine extends Placed {
   /** Where the exhaust blows to, in degrees clockwise from the plan's up direction. */
   readonly exhaustHeadingDegrees?: number;
+  readonly bench?: { readonly lengthMetres?: Stated; readonly widthMetres?: Stated };
 }
 
 export interface PersonGroup extends Named {

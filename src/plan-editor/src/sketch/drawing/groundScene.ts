@@ -1,0 +1,58 @@
+import type Feature from 'ol/Feature.js';
+import Fill from 'ol/style/Fill.js';
+import Stroke from 'ol/style/Stroke.js';
+import Style from 'ol/style/Style.js';
+import type { PlanFile } from '../../plan/planFile';
+import { elementsOf, type PlanElement } from '../elements';
+import { hatchFill } from './hatch';
+import { ground, ink, paper, thin } from './ink';
+import { labelStyle } from './label';
+import { lineStyle } from './line';
+import { lineFeature, outlineFeature, placeFeature } from './shapes';
+import { type SymbolKind, symbolStyle } from './symbols';
+
+/** What stands on the site, without engines and crowd line: it stays as it is while one of those is moved. */
+export function groundScene(plan: PlanFile): readonly Feature[] {
+  return [
+    outlineFeature(plan.site.outline, new Style({ fill: new Fill({ color: paper }) }), lineStyle(2)),
+    ...elementsOf(plan).map(drawn),
+  ];
+}
+
+function drawn(element: PlanElement): Feature {
+  const name = element.name;
+  switch (element.shape) {
+    case 'place': {
+      const place = element.points[0] ?? [0, 0];
+      return placeFeature(place, symbolStyle(element.kind as SymbolKind), labelStyle(name, { beside: true }));
+    }
+    case 'line':
+      return lineFeature(element.points, ...lineLook(element.kind), labelStyle(name));
+    case 'outline':
+      return outlineFeature(element.points, outlineLook(element.kind), labelStyle(name));
+  }
+}
+
+// A debris screen is a sheet of metal: the heavier line, with a core of paper.
+function lineLook(kind: PlanElement['kind']): readonly Style[] {
+  return kind === 'debrisScreen' ? [lineStyle(7), lineStyle(2, undefined, paper, 1)] : [lineStyle(4)];
+}
+
+function outlineLook(kind: PlanElement['kind']): Style {
+  switch (kind) {
+    case 'groundPatch':
+      return area(ground, thin, 1, [1, 4]);
+    case 'enclosure':
+      return area('rgba(251, 248, 240, 0.6)', ink, 3);
+    case 'peopleArea':
+      return area('rgba(21, 32, 43, 0.07)', ink, 1.5, [2, 4]);
+    case 'burnable':
+      return area(hatchFill('fuel'), ink, 1.5);
+    default:
+      return area(hatchFill('stand'), ink, 1.5);
+  }
+}
+
+function area(fill: CanvasPattern | string, color: string, width: number, dash: number[] = []): Style {
+  return new Style({ fill: new Fill({ color: fill }), stroke: new Stroke({ color, width, lineDash: dash }) });
+}

@@ -1,0 +1,39 @@
+import Fill from 'ol/style/Fill.js';
+import Stroke from 'ol/style/Stroke.js';
+import Style from 'ol/style/Style.js';
+import Text from 'ol/style/Text.js';
+import { ink, paper, typeOf } from './ink';
+
+export interface LabelLook {
+  readonly sizePixels?: number;
+  readonly weight?: 400 | 700;
+  readonly color?: string;
+  /** `line` sets the text along the line or edge. */
+  readonly placement?: 'point' | 'line';
+  readonly beside?: boolean;
+  readonly above?: boolean;
+  /** Of two labels in the same place the lower number gives way. */
+  readonly rank?: number;
+  readonly always?: boolean;
+}
+
+/** A label in the page's type on a rim of paper, so that hatches and lines do not run into the letters. */
+export function labelStyle(text: string, look: LabelLook = {}): Style {
+  const { sizePixels = 14, weight = 400, color = ink, placement = 'point', rank = 0 } = look;
+  return new Style({
+    zIndex: rank,
+    text: new Text({
+      text,
+      font: typeOf(sizePixels, weight),
+      fill: new Fill({ color }),
+      stroke: new Stroke({ color: paper, width: 4 }),
+      placement,
+      overflow: look.always === true || placement === 'point',
+      declutterMode: look.always === true ? 'obstacle' : 'declutter',
+      textAlign: look.beside === true ? 'left' : 'center',
+      offsetX: look.beside === true ? 18 : 0,
+      offsetY: look.above === true ? -16 : 0,
+      padding: [2, 3, 2, 3],
+    }),
+  });
+}

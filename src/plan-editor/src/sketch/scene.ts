@@ -1,0 +1,66 @@
+import { effect, type ReadonlySignal } from '@preact/signals';
+import type { Desk } from '../desk/desk';
+import { answerScene } from './drawing/answerScene';
+import { groundScene } from './drawing/groundScene';
+import { markScene } from './drawing/markScene';
+import { movingScene, uncheckedScene } from './drawing/movingScene';
+import { stillGround } from './drawing/stillGround';
+import type { Frame } from './geometry/frame';
+import { inkLayer } from './sheet';
+
+/** The layers of the sheet and what fills them from the desk. */
+export function scene(desk: Desk, frame: ReadonlySignal<Frame | null>) {
+  const ground = inkLayer('still', 10);
+  const answer = inkLayer('still', 20);
+  const unchecked = inkLayer('moving', 10);
+  const marks = inkLayer(false, 20);
+  const moving = inkLayer('moving', 30);
+  const ofPlan = stillGround(desk.plan);
+
+  const fill = () => [
+    effect(() => ground.show(ofPlan.value === null ? [] : groundScene(ofPlan.value))),
+    effect(() => {
+      const said = desk.answer.value;
+      answer.show(
+        said === null || desk.unchecked.value ? [] : answerScene(said.assessment, desk.shownZones.value),
+      );
+    }),
+    effect(() => {
+      const plan = desk.plan.value;
+      const said = desk.answer.value;
+      unchecked.show(
+        plan === null || said === null || !desk.unchecked.value
+          ? []
+          : uncheckedScene(plan, said, desk.shownZones.value),
+      );
+    }),
+    effect(() => {
+      const plan = desk.plan.value;
+      const scale = frame.value?.metresPerPixel;
+      const said = desk.unchecked.value ? null : desk.answer.value;
+      moving.show(plan === null || scale === undefined ? [] : movingScene(plan, said, scale));
+    }),
+    effect(() => {
+      const plan = ofPlan.value;
+      const scale = frame.value?.metresPerPixel;
+      marks.show(
+        plan === null || scale === undefined
+          ? []
+          : markScene(plan, desk.chosen.value, desk.spot.value, scale),
+      );
+    }),
+  ];
+  return {
+    still: [ground.layer, answer.layer],
+    moving: [unchecked.layer, marks.layer, moving.layer],
+    /** Begins to follow the desk; the answer ends it. */
+    follow() {
+      const ends = fill();
+      return () => {
+        for (const end of ends) {
+          end();
+        }
+      };
+    },
+  };
+}
