@@ -4,6 +4,7 @@ import { Headline } from './headline/Headline';
 import type { Page } from './page';
 import { SaveNotice } from './saving/SaveNotice';
 import { Shelf } from './shelf/Shelf';
+import { Sketch } from './sketch/Sketch';
 import { Strip } from './strip/Strip';
 
 /** The page: a strip, the sentence, the plan, one drawer. */
@@ -31,7 +32,7 @@ export function App({ page }: { readonly page: Page }) {
       </div>
       <Headline desk={page.desk} />
       <main class="plan" aria-label="Plan">
-        <div class="plan-waiting" />
+        <Sketch desk={page.desk} />
       </main>
       <Drawer page={page} />
       {shelfOpen.value && (

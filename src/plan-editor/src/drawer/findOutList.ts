@@ -26,7 +26,8 @@ function next(before: FindOutList | null, answer: Answer | null): FindOutList | 
 }
 
 const ways: Readonly<Record<FindOutItem['how'], string>> = {
-  none: 'Decide it.',
+  none: 'Settle it.',
+  decide: 'Decide it.',
   scale: 'Weigh it on a scale.',
   tape: 'Measure it with a tape.',
   maker: 'Ask the maker.',

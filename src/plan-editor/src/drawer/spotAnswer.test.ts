@@ -14,7 +14,6 @@ const answer: PlaceAnswer = {
   why: 'why',
   forChild: {},
   forCrew: { wear: 'crew wear' },
-  zones: [],
 };
 const rest = () => new Promise((resolve) => setTimeout(resolve));
 

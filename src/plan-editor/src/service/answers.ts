@@ -1,12 +1,13 @@
 import type { PlanPoint, PlanPoints } from '../plan/planFile';
+import type { components } from './openapi';
+
+// What the service says, by its own description (docs/openapi.json, `npm run contract`), narrowed to what the page
+// reads. A list of two numbers is called a place here: the description can't say that.
+type Told = components['schemas'];
 
 /** What the service says about a plan (docs/assessment-file.md). What only `detail=full` gives is optional here. */
-export interface Assessment {
-  readonly title: string;
-  readonly planHash: string;
-  readonly example: boolean;
-  readonly verdict: 'notToRun' | 'noStopFound';
-  readonly headline: string;
+export interface Assessment
+  extends Pick<Told['Assessment'], 'title' | 'planHash' | 'example' | 'verdict' | 'headline'> {
   readonly findings: readonly FindingEntry[];
   readonly people: readonly PersonEntry[];
   readonly zones: readonly Zone[];
@@ -14,56 +15,33 @@ export interface Assessment {
   readonly findOut?: readonly FindOutItem[];
 }
 
-export interface FindingEntry {
-  readonly sentence: string;
-  readonly remedy: string;
-  readonly finding: {
-    readonly code: string;
-    readonly severity: 'stop' | 'act' | 'note';
-    readonly elementId?: string;
-    readonly place?: PlanPoint;
-    readonly field?: string;
-    readonly cannotTell: boolean;
-    readonly row?: string;
-  };
+export interface FindingEntry extends Pick<Told['FindingEntry'], 'sentence' | 'remedy'> {
+  readonly finding: Placed<
+    Pick<Told['Finding'], 'code' | 'severity' | 'elementId' | 'field' | 'cannotTell' | 'row'>
+  >;
 }
 
-export interface PersonEntry {
-  readonly groupId: string;
-  readonly part: string;
-  readonly name: string;
-  readonly role: string;
-  readonly place?: PlanPoint;
-  readonly sentence: string;
-  readonly wear: string;
-  readonly stay: string;
-}
+/** What holds for the adults or the children of a group. */
+export type PersonEntry = Placed<
+  Pick<Told['Person'], 'groupId' | 'part' | 'name' | 'role' | 'sentence' | 'wear' | 'stay'>
+>;
 
 /** A polygon is a list of rings, the shell first; a ring is closed. */
 export type Area = readonly (readonly PlanPoints[])[];
 
-export interface Zone {
-  readonly row: string;
-  readonly elementId: string;
-  readonly part: string;
-  readonly label: string;
-  readonly sentence: string;
-  readonly effect: 'excludes' | 'requires' | 'informs';
-  /** Comma-separated words, for example "visitors, children" or "everyone". */
-  readonly whom: string;
-  readonly when: string;
-  /** `engine`: it moves with its engine. */
-  readonly frame: 'engine' | 'site';
+/** `whom` and `when` are comma-separated words; a zone with the frame `engine` moves with its engine. */
+export interface Zone
+  extends Pick<
+    Told['Zone'],
+    'row' | 'elementId' | 'part' | 'label' | 'sentence' | 'effect' | 'whom' | 'when' | 'frame'
+  > {
   readonly area: Area;
 }
 
-export interface LineStretch {
+export interface LineStretch
+  extends Pick<Told['LineStretch'], 'meetsRules' | 'metres' | 'row' | 'elementId'> {
   readonly from: PlanPoint;
   readonly to: PlanPoint;
-  readonly meetsRules: boolean;
-  readonly metres: number;
-  readonly row?: string;
-  readonly elementId?: string;
 }
 
 export interface LayoutAnswer {
@@ -75,70 +53,35 @@ export interface LayoutAnswer {
   readonly figures: readonly Figure[];
 }
 
-export interface Figure {
-  readonly key: string;
-  readonly elementId?: string;
+export interface Figure extends Pick<Told['Figure'], 'key' | 'elementId'> {
   readonly value: Quantity;
 }
 
-export interface Quantity {
-  readonly best: number;
-  readonly planning: number;
-  readonly unit: string;
-}
+export type Quantity = Pick<Told['Quantity'], 'best' | 'planning' | 'unit'>;
 
-export interface FindOutItem {
-  readonly field: string;
-  readonly elementId?: string;
-  readonly meaning: string;
-  readonly how: 'none' | 'scale' | 'tape' | 'maker' | 'meter' | 'soundMeter' | 'check' | 'venue';
-  /** Gravest finding its absence causes. */
-  readonly cost?: 'stop' | 'act' | 'note';
-  /** Metres the crowd line could come closer if a hopeful value were confirmed. */
+/** `cost` is the gravest finding its absence causes; `lineMetres` what the line could come closer. */
+export interface FindOutItem
+  extends Pick<Told['FindOutItem'], 'field' | 'elementId' | 'meaning' | 'how' | 'cost'> {
   readonly lineMetres?: Quantity;
 }
 
-/** A saved plan in the list. */
-export interface PlanSummary {
-  readonly id: string;
-  readonly title: string;
-  readonly revision: number;
-  readonly savedAt: string;
+/** What holds at one place, in sentences for a visitor who stays for the whole programme. */
+export interface PlaceAnswer extends Pick<Told['PlaceAnswer'], 'loud' | 'stay' | 'wear' | 'why'> {
+  readonly place: PlanPoint;
+  /** The sentences that are different ones for a child, and for crew. */
+  readonly forChild: Told['PlaceWords'];
+  readonly forCrew: Told['PlaceWords'];
 }
+
+export type PlaceWords = Pick<PlaceAnswer, 'loud' | 'stay' | 'wear' | 'why'>;
+
+/** A saved plan in the list. */
+export type PlanSummary = Told['PlanSummary'];
 
 /** An invented plan to look at and to start from. */
-export interface TemplateSummary {
-  readonly name: string;
-  readonly title: string;
-  readonly notes?: string | null;
-}
+export type TemplateSummary = Told['TemplateSummary'];
 
 /** A state of a plan kept under a name. */
-export interface VersionSummary {
-  readonly number: number;
-  readonly name: string;
-  readonly title: string;
-  readonly savedAt: string;
-}
+export type VersionSummary = Told['VersionSummary'];
 
-/** What holds at one place of a plan, in sentences for a visitor who stays for the whole programme. */
-export interface PlaceAnswer extends PlaceWords {
-  readonly place: PlanPoint;
-  /** The loudest moment; absent when nothing runs or the level can't be told, and `loud` says which. */
-  readonly loudest?: {
-    readonly earHeightMetres: number;
-    readonly levelDbA: Quantity;
-    readonly peakDbC?: Quantity;
-  };
-  /** The sentences that are different ones for a child, and for crew. */
-  readonly forChild: Partial<PlaceWords>;
-  readonly forCrew: Partial<PlaceWords>;
-  readonly zones: readonly Omit<Zone, 'frame' | 'area'>[];
-}
-
-export interface PlaceWords {
-  readonly loud: string;
-  readonly stay: string;
-  readonly wear: string;
-  readonly why: string;
-}
+type Placed<T> = T & { readonly place?: PlanPoint };

@@ -25,8 +25,8 @@ function setUp({ own = [] as string[], flushed = true } = {}) {
         return { id: 'new', tag: '"1"', savedAt };
       },
       templates: async () => [
-        { name: 'closed-marquee', title: 'c' },
-        { name: 'open-sided-marquee', title: 'o' },
+        { name: 'closed-marquee', title: 'c', notes: null },
+        { name: 'open-sided-marquee', title: 'o', notes: null },
       ],
       template: async (name) => planOf(`example ${name}`),
       start: async (name) => planOf(`started ${name}`),
