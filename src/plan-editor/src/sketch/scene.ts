@@ -1,6 +1,7 @@
 import { effect, type ReadonlySignal } from '@preact/signals';
 import type { Desk } from '../desk/desk';
 import { answerScene } from './drawing/answerScene';
+import { nameObstacles } from './drawing/engineMarks';
 import { groundScene } from './drawing/groundScene';
 import { markScene } from './drawing/markScene';
 import { movingScene, uncheckedScene } from './drawing/movingScene';
@@ -22,7 +23,9 @@ export function scene(desk: Desk, frame: ReadonlySignal<Frame | null>) {
     effect(() => {
       const said = desk.answer.value;
       answer.show(
-        said === null || desk.unchecked.value ? [] : answerScene(said.assessment, desk.shownZones.value),
+        said === null || desk.unchecked.value
+          ? []
+          : [...answerScene(said.assessment, desk.shownZones.value), ...nameObstacles(said.plan)],
       );
     }),
     effect(() => {
@@ -42,12 +45,7 @@ export function scene(desk: Desk, frame: ReadonlySignal<Frame | null>) {
     }),
     effect(() => {
       const plan = ofPlan.value;
-      const scale = frame.value?.metresPerPixel;
-      marks.show(
-        plan === null || scale === undefined
-          ? []
-          : markScene(plan, desk.chosen.value, desk.spot.value, scale),
-      );
+      marks.show(plan === null ? [] : markScene(plan, desk.chosen.value, desk.spot.value));
     }),
   ];
   return {
