@@ -13,7 +13,7 @@ using ShowSafety.Web.Sums;
 using ShowSafety.Web.Templates;
 
 var builder = LocalHost.CreateBuilder(args);
-builder.Services.AddProblemDetails();
+builder.Services.AddProblemDetails(Refusals.WithoutTrace);
 builder.Services.AddServiceDescription();
 builder.Services.ConfigureHttpJsonOptions(json => Json.BeStrict(json.SerializerOptions));
 builder.Services.AddSingleton(TimeProvider.System);

@@ -23,8 +23,10 @@ internal static class AssessmentEndpoints
             .WithSummary("Assess a plan")
             .WithDescription(
                 "The body is a plan file (/api/plan-schema). The answer is described in docs/assessment-file.md. "
-                    + "detail=full, the default, prices what is not known in metres of crowd line; detail=drag leaves "
-                    + "those prices out, for a plan that is being moved about."
+                    + "detail=full, the default, gives all of it and prices what is not known in metres of crowd "
+                    + "line. detail=drag, for a plan that is being moved about, gives the same without findOut, "
+                    + "assumptions and sources, of the rooms the layout only, and findings without arguments and "
+                    + "citations."
             )
             .AddEndpointFilter<RefusedBodies>()
             .Gives(MediaTypes.Json, StatusCodes.Status503ServiceUnavailable)
@@ -42,12 +44,12 @@ internal static class AssessmentEndpoints
         {
             Full => await bench.RunAsync(
                 Lane.Background,
-                c => Answer(plan.Value, Assessor.Assess(plan.Value, c)),
+                c => Answer(AssessmentJson.Write(plan.Value, Assessor.Assess(plan.Value, c), indented: false)),
                 aborted
             ),
             Drag => await bench.RunAsync(
                 Lane.Interactive,
-                c => Answer(plan.Value, Assessor.AssessWithoutCosts(plan.Value, c)),
+                c => Answer(AssessmentJson.WriteForDrag(plan.Value, Assessor.AssessWithoutCosts(plan.Value, c))),
                 aborted
             ),
             _ => Refusals.BadInput(
@@ -59,6 +61,5 @@ internal static class AssessmentEndpoints
             ),
         };
 
-    private static FileContentHttpResult Answer(Plan plan, Assessment assessment) =>
-        TypedResults.Bytes(AssessmentJson.Write(plan, assessment, indented: false), MediaTypes.Json);
+    private static FileContentHttpResult Answer(byte[] json) => TypedResults.Bytes(json, MediaTypes.Json);
 }

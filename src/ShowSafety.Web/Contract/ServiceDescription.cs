@@ -26,6 +26,7 @@ internal static class ServiceDescription
                     };
                     // Where it listens is the business of the one who starts it.
                     document.Servers = [];
+                    AnswerComponents.Add(document);
                     return Task.CompletedTask;
                 }
             );

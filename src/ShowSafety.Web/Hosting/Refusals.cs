@@ -6,6 +6,10 @@ namespace ShowSafety.Web.Hosting;
 /// <summary>The one way to refuse a request: problem details (RFC 9457), with an <c>errors</c> list for bad input.</summary>
 internal static class Refusals
 {
+    /// <summary>Leaves out the number of the request, which nobody could look up anywhere.</summary>
+    public static void WithoutTrace(ProblemDetailsOptions options) =>
+        options.CustomizeProblemDetails = context => context.ProblemDetails.Extensions.Remove("traceId");
+
     /// <summary>Input that can't be used, with every problem in it.</summary>
     public static ProblemHttpResult BadInput(IReadOnlyList<PlanProblem> problems) =>
         TypedResults.Problem(
