@@ -1,17 +1,47 @@
+import { useSignal } from '@preact/signals';
+import { Drawer } from './drawer/Drawer';
 import { Headline } from './headline/Headline';
 import type { Page } from './page';
+import { SaveNotice } from './saving/SaveNotice';
+import { Shelf } from './shelf/Shelf';
+import { Strip } from './strip/Strip';
 
 /** The page: a strip, the sentence, the plan, one drawer. */
 export function App({ page }: { readonly page: Page }) {
-  const { desk } = page;
+  const shelfOpen = useSignal(false);
+  const trouble = page.opening.trouble.value;
   return (
     <div class="page">
-      <header class="strip">
-        <h1 class="title">{desk.plan.value?.title ?? 'ShowSafety'}</h1>
-      </header>
-      <Headline desk={desk} />
-      <main class="sketch" aria-label="Plan" />
-      <aside class="drawer" aria-label="Drawer" />
+      <Strip
+        page={page}
+        onPlans={() => {
+          shelfOpen.value = true;
+        }}
+      />
+      <div class="news">
+        <SaveNotice saving={page.saving} />
+        {trouble !== null && !shelfOpen.value && (
+          <section class="notice" role="alert">
+            <p>{trouble}</p>
+            <button type="button" onClick={() => page.opening.say(null)}>
+              Close this
+            </button>
+          </section>
+        )}
+      </div>
+      <Headline desk={page.desk} />
+      <main class="plan" aria-label="Plan">
+        <div class="plan-waiting" />
+      </main>
+      <Drawer page={page} />
+      {shelfOpen.value && (
+        <Shelf
+          page={page}
+          onClose={() => {
+            shelfOpen.value = false;
+          }}
+        />
+      )}
     </div>
   );
 }

@@ -24,16 +24,18 @@ export function Headline({ desk }: { readonly desk: Desk }) {
       ) : (
         <Band headline={assessment.headline} example={assessment.example} />
       )}
-      <p class="state">
-        {trouble !== null ? (
-          <Trouble desk={desk} trouble={trouble} />
-        ) : (
-          <span aria-live="polite">
-            {stateInWords(checking.value, assessment !== undefined, lineSaid.value)}
-          </span>
-        )}
-      </p>
-      {assessment !== undefined && <NextStep remedy={assessment.findings[0]?.remedy} />}
+      <div class="foot">
+        {assessment !== undefined && <NextStep remedy={assessment.findings[0]?.remedy} />}
+        <p class="state">
+          {trouble !== null ? (
+            <Trouble desk={desk} trouble={trouble} />
+          ) : (
+            <span aria-live="polite">
+              {stateInWords(checking.value, assessment !== undefined, lineSaid.value)}
+            </span>
+          )}
+        </p>
+      </div>
     </section>
   );
 }
@@ -60,7 +62,7 @@ function NextStep({ remedy }: { readonly remedy: string | undefined }) {
 
 function stateInWords(checking: boolean, answered: boolean, line: string | null): string {
   if (checking) {
-    return answered ? 'Checking … the sentence above is of the plan before the last change' : ' ';
+    return answered ? 'Checking … Above: before the last change' : ' ';
   }
   return line === null ? ' ' : `${line}.`;
 }

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { movedEngine, movedLineCorner, turnedEngine } from './edits';
+import { laidLine, movedEngine, movedLineCorner, retitled, turnedEngine } from './edits';
 import type { PlanFile } from './planFile';
 
 const plan = {
@@ -82,4 +82,36 @@ describe('movedLineCorner', () => {
   it.each([2, -1])('has no corner %d to move', (corner) => {
     expect(movedLineCorner(corner, [8, 4])(plan)).toEqual(plan);
   });
+});
+
+describe('laidLine', () => {
+  const line = [
+    [1, 2],
+    [3.00049, 4],
+  ] as const;
+
+  it('lays the line to the millimetre and keeps its panels', () => {
+    expect(laidLine(line)(plan).crowdLine).toEqual({
+      line: [
+        [1, 2],
+        [3, 4],
+      ],
+      panelHeightMetres: { value: 1.1 },
+    });
+  });
+
+  it('gives a line to a plan that has none', () => {
+    const { crowdLine: _, ...without } = plan;
+
+    expect(laidLine(line)(without).crowdLine).toEqual({
+      line: [
+        [1, 2],
+        [3, 4],
+      ],
+    });
+  });
+});
+
+it('retitled changes the title and nothing else', () => {
+  expect(retitled('Another field')(plan)).toEqual({ ...plan, title: 'Another field' });
 });

@@ -1,5 +1,5 @@
 import type { Edit } from '../desk/desk';
-import type { Engine, PlanFile, PlanPoint } from './planFile';
+import type { Engine, PlanFile, PlanPoint, PlanPoints } from './planFile';
 
 /** The named engine stands at another place. */
 export function movedEngine(id: string, place: PlanPoint): Edit {
@@ -25,6 +25,16 @@ export function movedLineCorner(corner: number, place: PlanPoint): Edit {
             line: plan.crowdLine.line.map((at, i) => (i === corner ? toMillimetre(place) : at)),
           },
         };
+}
+
+/** The crowd line runs along other places; its panels stay as they are. */
+export function laidLine(line: PlanPoints): Edit {
+  return (plan) => ({ ...plan, crowdLine: { ...plan.crowdLine, line: line.map(toMillimetre) } });
+}
+
+/** The plan has another title. */
+export function retitled(title: string): Edit {
+  return (plan) => ({ ...plan, title });
 }
 
 function withEngine(id: string, edit: (engine: Engine) => Engine): Edit {

@@ -24,7 +24,7 @@ export interface Conflict {
 export function saveStateInWords(state: SaveState, now: Date): string {
   switch (state.kind) {
     case 'example':
-      return 'Example: your first change makes a plan of your own';
+      return 'Example, nothing saved';
     case 'saved':
       return `Saved at ${clockTime(state.at, now)}`;
     case 'saving':

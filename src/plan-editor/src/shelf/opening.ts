@@ -17,6 +17,8 @@ export interface Opening {
   startFrom(template: string): Promise<boolean>;
   /** A kept state, as a plan of its own. */
   copyOf(id: string, version: number): Promise<boolean>;
+  /** What a plan file holds; the service says what is wrong with it. */
+  file(content: PlanFile): Promise<boolean>;
   at(address: Address): Promise<boolean>;
   /** Puts trouble into words, or takes them away. */
   say(trouble: string | null): void;
@@ -98,6 +100,7 @@ export function createOpening(service: Shelf, saving: Pick<Saving, 'flush' | 'op
     lookAt: (name) => open(() => template(name)),
     startFrom: (name) => open(async () => own(await service.start(name))),
     copyOf: (id, version) => open(async () => own(await service.version(id, version))),
+    file: (content) => open(() => own(content)),
     async at(address) {
       switch (address.kind) {
         case 'plan':

@@ -1,0 +1,46 @@
+import { useSignal } from '@preact/signals';
+import { useEffect, useId } from 'preact/hooks';
+import { type NumberRange, readNumber } from './numberEntry';
+
+interface Props extends NumberRange {
+  readonly value: number;
+  readonly digits: number;
+  readonly onEnter: (value: number) => void;
+}
+
+/** A number with its unit, taken when one leaves the field or presses Enter. A wrong one is told, not taken. */
+export function NumberField({ value, digits, onEnter, ...range }: Props) {
+  const id = useId();
+  const shown = String(Number(value.toFixed(digits)));
+  const reason = useSignal<string | null>(null);
+  // Another value from elsewhere makes the complaint stale.
+  useEffect(() => {
+    reason.value = null;
+  }, [shown]);
+  return (
+    <div class="number">
+      <label for={id}>
+        {range.label} <span class="minor">in {range.unit}</span>
+      </label>
+      <input
+        id={id}
+        type="text"
+        inputMode="decimal"
+        autocomplete="off"
+        value={shown}
+        aria-invalid={reason.value !== null}
+        aria-describedby={`${id}-reason`}
+        onChange={(event) => {
+          const entry = readNumber(event.currentTarget.value, range);
+          reason.value = entry.valid ? null : entry.reason;
+          if (entry.valid) {
+            onEnter(entry.value);
+          }
+        }}
+      />
+      <p id={`${id}-reason`} class="reason" role="alert">
+        {reason.value}
+      </p>
+    </div>
+  );
+}
