@@ -1,8 +1,11 @@
 import { effect, type ReadonlySignal } from '@preact/signals';
 import type { Desk } from '../desk/desk';
+import { limitLines, toneLayer } from '../levels/levelLayers';
+import { levelLimits } from '../levels/levelPicture';
+import type { LevelState } from '../levels/watchLevels';
 import { answerScene } from './drawing/answerScene';
 import { nameObstacles } from './drawing/engineMarks';
-import { groundScene } from './drawing/groundScene';
+import { groundScene, siteScene } from './drawing/groundScene';
 import { markScene } from './drawing/markScene';
 import { movingScene, uncheckedScene } from './drawing/movingScene';
 import { stillGround } from './drawing/stillGround';
@@ -10,7 +13,10 @@ import type { Frame } from './geometry/frame';
 import { inkLayer } from './sheet';
 
 /** The layers of the sheet and what fills them from the desk. */
-export function scene(desk: Desk, frame: ReadonlySignal<Frame | null>) {
+export function scene(desk: Desk, frame: ReadonlySignal<Frame | null>, levels: ReadonlySignal<LevelState>) {
+  const site = inkLayer(false, 0);
+  const tones = toneLayer(5);
+  const limits = inkLayer('still', 15);
   const ground = inkLayer('still', 10);
   const answer = inkLayer('still', 20);
   const unchecked = inkLayer('moving', 10);
@@ -19,6 +25,12 @@ export function scene(desk: Desk, frame: ReadonlySignal<Frame | null>) {
   const ofPlan = stillGround(desk.plan);
 
   const fill = () => [
+    effect(() => site.show(ofPlan.value === null ? [] : siteScene(ofPlan.value))),
+    effect(() => {
+      const grid = levels.value.kind === 'shown' ? levels.value.grid : null;
+      tones.show(grid);
+      limits.show(grid === null ? [] : limitLines(grid, levelLimits.value));
+    }),
     effect(() => ground.show(ofPlan.value === null ? [] : groundScene(ofPlan.value))),
     effect(() => {
       const said = desk.answer.value;
@@ -49,7 +61,7 @@ export function scene(desk: Desk, frame: ReadonlySignal<Frame | null>) {
     }),
   ];
   return {
-    still: [ground.layer, answer.layer],
+    still: [site.layer, tones.layer, ground.layer, limits.layer, answer.layer],
     moving: [unchecked.layer, marks.layer, moving.layer],
     /** Begins to follow the desk; the answer ends it. */
     follow() {
