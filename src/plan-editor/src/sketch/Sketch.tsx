@@ -1,7 +1,11 @@
 import './sketch.css';
-import { useSignal, useSignalEffect } from '@preact/signals';
+import { type ReadonlySignal, useSignal, useSignalEffect } from '@preact/signals';
 import { useLayoutEffect, useRef } from 'preact/hooks';
 import type { Desk } from '../desk/desk';
+import { askLevels } from '../levels/askLevels';
+import { LevelNote } from '../levels/LevelNote';
+import { levelPictureOn } from '../levels/levelPicture';
+import { type LevelState, watchLevels } from '../levels/watchLevels';
 import type { PlanPoints } from '../plan/planFile';
 import { elementAt } from './elementAt';
 import { elementsOf } from './elements';
@@ -22,13 +26,16 @@ export function Sketch({ desk }: { readonly desk: Desk }) {
   const above = useRef<HTMLDivElement>(null);
   const sheet = useSignal<Sheet | null>(null);
   const frame = useSignal<Frame | null>(null);
+  const levels = useSignal<ReadonlySignal<LevelState> | null>(null);
   const whole = useRef<PlanPoints | null>(null);
 
   useLayoutEffect(() => {
     if (below.current === null || above.current === null) {
       return undefined;
     }
-    const drawn = scene(desk, frame);
+    const watched = watchLevels({ desk, frame, on: levelPictureOn }, askLevels);
+    levels.value = watched.state;
+    const drawn = scene(desk, frame, watched.state);
     const opened = openSheet(below.current, above.current, drawn, (painted) => {
       frame.value = sameFrame(frame.peek(), painted) ? frame.peek() : painted;
     });
@@ -38,9 +45,10 @@ export function Sketch({ desk }: { readonly desk: Desk }) {
     sheet.value = opened;
     return () => {
       leave();
+      watched.stop();
       opened.close();
     };
-  }, [desk, frame, sheet]);
+  }, [desk, frame, sheet, levels]);
 
   // Another plan is shown whole; a plan that is being changed stays where it is.
   useSignalEffect(() => {
@@ -59,6 +67,7 @@ export function Sketch({ desk }: { readonly desk: Desk }) {
       {plan !== null && sheet.value !== null && frame.value !== null && (
         <>
           <Grips desk={desk} frame={frame.value} sheet={sheet.value} />
+          {levels.value !== null && <LevelNote state={levels.value.value} />}
           <div class="sketch-foot">
             <NorthArrow northDegrees={plan.site.northDegrees} />
             <ScaleBar frame={frame.value} />

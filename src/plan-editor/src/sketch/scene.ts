@@ -1,7 +1,11 @@
 import { effect, type ReadonlySignal } from '@preact/signals';
 import type { Desk } from '../desk/desk';
+import { limitLines, toneLayer } from '../levels/levelLayers';
+import { levelLimits } from '../levels/levelPicture';
+import type { LevelState } from '../levels/watchLevels';
 import { answerScene } from './drawing/answerScene';
-import { groundScene } from './drawing/groundScene';
+import { nameObstacles } from './drawing/engineMarks';
+import { groundScene, siteScene } from './drawing/groundScene';
 import { markScene } from './drawing/markScene';
 import { movingScene, uncheckedScene } from './drawing/movingScene';
 import { stillGround } from './drawing/stillGround';
@@ -9,7 +13,10 @@ import type { Frame } from './geometry/frame';
 import { inkLayer } from './sheet';
 
 /** The layers of the sheet and what fills them from the desk. */
-export function scene(desk: Desk, frame: ReadonlySignal<Frame | null>) {
+export function scene(desk: Desk, frame: ReadonlySignal<Frame | null>, levels: ReadonlySignal<LevelState>) {
+  const site = inkLayer(false, 0);
+  const tones = toneLayer(5);
+  const limits = inkLayer('still', 15);
   const ground = inkLayer('still', 10);
   const answer = inkLayer('still', 20);
   const unchecked = inkLayer('moving', 10);
@@ -18,11 +25,19 @@ export function scene(desk: Desk, frame: ReadonlySignal<Frame | null>) {
   const ofPlan = stillGround(desk.plan);
 
   const fill = () => [
+    effect(() => site.show(ofPlan.value === null ? [] : siteScene(ofPlan.value))),
+    effect(() => {
+      const grid = levels.value.kind === 'shown' ? levels.value.grid : null;
+      tones.show(grid);
+      limits.show(grid === null ? [] : limitLines(grid, levelLimits.value));
+    }),
     effect(() => ground.show(ofPlan.value === null ? [] : groundScene(ofPlan.value))),
     effect(() => {
       const said = desk.answer.value;
       answer.show(
-        said === null || desk.unchecked.value ? [] : answerScene(said.assessment, desk.shownZones.value),
+        said === null || desk.unchecked.value
+          ? []
+          : [...answerScene(said.assessment, desk.shownZones.value), ...nameObstacles(said.plan)],
       );
     }),
     effect(() => {
@@ -42,16 +57,11 @@ export function scene(desk: Desk, frame: ReadonlySignal<Frame | null>) {
     }),
     effect(() => {
       const plan = ofPlan.value;
-      const scale = frame.value?.metresPerPixel;
-      marks.show(
-        plan === null || scale === undefined
-          ? []
-          : markScene(plan, desk.chosen.value, desk.spot.value, scale),
-      );
+      marks.show(plan === null ? [] : markScene(plan, desk.chosen.value, desk.spot.value));
     }),
   ];
   return {
-    still: [ground.layer, answer.layer],
+    still: [site.layer, tones.layer, ground.layer, limits.layer, answer.layer],
     moving: [unchecked.layer, marks.layer, moving.layer],
     /** Begins to follow the desk; the answer ends it. */
     follow() {

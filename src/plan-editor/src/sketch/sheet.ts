@@ -7,14 +7,11 @@ import PinchZoom from 'ol/interaction/PinchZoom.js';
 import type BaseLayer from 'ol/layer/Base.js';
 import VectorLayer from 'ol/layer/Vector.js';
 import OpenLayersMap from 'ol/Map.js';
-import Projection from 'ol/proj/Projection.js';
 import VectorSource from 'ol/source/Vector.js';
 import View from 'ol/View.js';
 import type { PlanPoint, PlanPoints } from '../plan/planFile';
 import type { Frame } from './geometry/frame';
-
-/** The plan's own metres: flat, x to the right, y up, nothing to do with the globe. */
-export const planMetres = new Projection({ code: 'plan', units: 'm', extent: [-1e4, -1e4, 1e4, 1e4] });
+import { planMetres } from './planMetres';
 
 /**
  * Two canvases over one view: a still one that is painted when the plan has come to rest, and a moving one above it that

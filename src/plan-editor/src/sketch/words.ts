@@ -26,6 +26,7 @@ export const enclosureWords: Readonly<Record<string, string>> = {
 
 export const crowdLineWords = 'Crowd line';
 export const suggestedWords = 'suggested';
+export const askedWords = 'asked here';
 export const uncheckedWords = 'unchecked';
 export const keepOutWords = 'Keep-out, public';
 export const hearingWords = 'Hearing zone';
@@ -38,7 +39,7 @@ export function placeInWords([x, y]: readonly [number, number]): string {
 /** Says of a stretch of the crowd line what is wrong with it. */
 export function tooNearInWords(zone: string | undefined, metres: number): string {
   // Rounded up: a decimetre short would leave the line inside.
-  return `inside ${zone ?? 'a zone that keeps people out'}, ${(Math.ceil(metres * 10 - 1e-6) / 10).toFixed(1)} m too near`;
+  return `inside ${zone ?? 'a zone that keeps people out'},\n${(Math.ceil(metres * 10 - 1e-6) / 10).toFixed(1)} m too near`;
 }
 
 function decimetres(metres: number): string {

@@ -2,13 +2,14 @@ import type Feature from 'ol/Feature.js';
 import Fill from 'ol/style/Fill.js';
 import Style from 'ol/style/Style.js';
 import { zoneKey } from '../../desk/desk';
-import type { Assessment, Zone } from '../../service/answers';
+import type { Area, Assessment, Zone } from '../../service/answers';
+import { squareMetresInside } from '../geometry/squareMetresInside';
 import { hearingWords, keepOutWords, suggestedWords } from '../words';
 import { hatchFill } from './hatch';
-import { thin } from './ink';
+import { ink, thin } from './ink';
 import { labelStyle } from './label';
 import { lineStyle } from './line';
-import { areaFeature, lineFeature } from './shapes';
+import { areaFeature, edgeLabels, lineFeature } from './shapes';
 import { zoneHatch } from './zoneHatch';
 
 /** What the answer says about areas and where the line could stand. */
@@ -16,26 +17,18 @@ export function answerScene(
   { zones, rooms: { layout } }: Assessment,
   shown: ReadonlySet<string>,
 ): readonly Feature[] {
-  const alongEdge = { placement: 'line' as const };
   return [
     areaFeature(
       layout.publicKeepOut,
       new Style({ fill: new Fill({ color: hatchFill('keepOut') }) }),
-      lineStyle(3.5),
-      labelStyle(keepOutWords, { ...alongEdge, weight: 700, rank: 3 }),
+      lineStyle(3.5, undefined, ink, 1),
     ),
-    areaFeature(
-      layout.hearingArea,
-      lineStyle(1.5, [9, 6]),
-      labelStyle(hearingWords, { ...alongEdge, rank: 2 }),
-    ),
-    ...zones.filter((zone) => isAlwaysShown(zone) && !shown.has(zoneKey(zone))).map(outlined),
-    ...zones.filter((zone) => shown.has(zoneKey(zone))).map(hatched),
-    lineFeature(
-      layout.suggestedLine,
-      lineStyle(1.5, [12, 3, 2, 3]),
-      labelStyle(suggestedWords, { ...alongEdge, rank: 2 }),
-    ),
+    ...edgeLabels(largestOf(layout.publicKeepOut), alongEdge(keepOutWords, 5, 700)),
+    areaFeature(layout.hearingArea, lineStyle(1.5, [9, 6])),
+    ...edgeLabels(layout.hearingArea, alongEdge(hearingWords, 3)),
+    ...zones.filter((zone) => isAlwaysShown(zone) && !shown.has(zoneKey(zone))).flatMap(outlined),
+    ...zones.filter((zone) => shown.has(zoneKey(zone))).flatMap(hatched),
+    lineFeature(layout.suggestedLine, lineStyle(1.5, [12, 3, 2, 3]), alongEdge(suggestedWords, 2)),
   ];
 }
 
@@ -44,19 +37,27 @@ export function isAlwaysShown(zone: Zone): boolean {
   return zone.effect === 'excludes';
 }
 
-function outlined(zone: Zone): Feature {
-  return areaFeature(
-    zone.area,
-    lineStyle(1, undefined, thin),
-    labelStyle(zone.label ?? '', { placement: 'line', sizePixels: 13, rank: 1 }),
-  );
+// A keep-out round a fuel can is too small for the label and says what it is by the can.
+function largestOf(area: Area): Area {
+  const size = ([shell]: Area[number]) => (shell === undefined ? 0 : squareMetresInside(shell));
+  return [...area].sort((a, b) => size(b) - size(a)).slice(0, 1);
 }
 
-function hatched(zone: Zone): Feature {
-  return areaFeature(
-    zone.area,
-    new Style({ fill: new Fill({ color: hatchFill(zoneHatch(zone.row)) }) }),
-    lineStyle(2),
-    labelStyle(zone.label ?? '', { placement: 'line', weight: 700, rank: 4 }),
-  );
+function outlined(zone: Zone): readonly Feature[] {
+  return [
+    areaFeature(zone.area, lineStyle(1, undefined, thin)),
+    ...edgeLabels(zone.area, alongEdge(zone.label ?? '', 1)),
+  ];
+}
+
+function hatched(zone: Zone): readonly Feature[] {
+  const fill = new Fill({ color: hatchFill(zoneHatch(zone.row)) });
+  return [
+    areaFeature(zone.area, new Style({ fill }), lineStyle(2)),
+    ...edgeLabels(zone.area, alongEdge(zone.label ?? '', 4, 700)),
+  ];
+}
+
+function alongEdge(text: string, rank: number, weight: 400 | 700 = 400): Style {
+  return labelStyle(text, { placement: 'line', weight, rank });
 }

@@ -11,12 +11,19 @@ import { lineStyle } from './line';
 import { lineFeature, outlineFeature, placeFeature } from './shapes';
 import { type SymbolKind, symbolStyle } from './symbols';
 
+/** The bare ground, under everything. */
+export function siteScene({ site }: PlanFile): readonly Feature[] {
+  return [
+    outlineFeature(site.outline, new Style({ fill: new Fill({ color: paper }) })),
+    ...(site.groundPatches ?? []).map(({ outline }) =>
+      outlineFeature(outline, new Style({ fill: new Fill({ color: ground }) })),
+    ),
+  ];
+}
+
 /** What stands on the site, without engines and crowd line: it stays as it is while one of those is moved. */
 export function groundScene(plan: PlanFile): readonly Feature[] {
-  return [
-    outlineFeature(plan.site.outline, new Style({ fill: new Fill({ color: paper }) }), lineStyle(2)),
-    ...elementsOf(plan).map(drawn),
-  ];
+  return [outlineFeature(plan.site.outline, lineStyle(2)), ...elementsOf(plan).map(drawn)];
 }
 
 function drawn(element: PlanElement): Feature {
@@ -41,9 +48,9 @@ function lineLook(kind: PlanElement['kind']): readonly Style[] {
 function outlineLook(kind: PlanElement['kind']): Style {
   switch (kind) {
     case 'groundPatch':
-      return area(ground, thin, 1, [1, 4]);
+      return area('transparent', thin, 1, [1, 4]);
     case 'enclosure':
-      return area('rgba(251, 248, 240, 0.6)', ink, 3);
+      return area('transparent', ink, 3);
     case 'peopleArea':
       return area('rgba(21, 32, 43, 0.07)', ink, 1.5, [2, 4]);
     case 'burnable':

@@ -15,7 +15,13 @@ export interface LabelLook {
   /** Of two labels in the same place the lower number gives way. */
   readonly rank?: number;
   readonly always?: boolean;
+  /** Not to be seen, but other labels keep clear of it. */
+  readonly unseen?: boolean;
+  /** Along a line: only once, in its middle. */
+  readonly once?: boolean;
 }
+
+const repeatPixels = 420;
 
 /** A label in the page's type on a rim of paper, so that hatches and lines do not run into the letters. */
 export function labelStyle(text: string, look: LabelLook = {}): Style {
@@ -25,13 +31,15 @@ export function labelStyle(text: string, look: LabelLook = {}): Style {
     text: new Text({
       text,
       font: typeOf(sizePixels, weight),
-      fill: new Fill({ color }),
-      stroke: new Stroke({ color: paper, width: 4 }),
+      fill: new Fill({ color: look.unseen === true ? 'transparent' : color }),
+      stroke: new Stroke({ color: look.unseen === true ? 'transparent' : paper, width: 4 }),
       placement,
       overflow: look.always === true || placement === 'point',
       declutterMode: look.always === true ? 'obstacle' : 'declutter',
-      textAlign: look.beside === true ? 'left' : 'center',
-      offsetX: look.beside === true ? 18 : 0,
+      // Without an alignment OpenLayers sets the label into the part of the line that is in view.
+      ...(placement === 'line' ? {} : { textAlign: look.beside === true ? 'left' : 'center' }),
+      ...(placement === 'line' && look.once !== true ? { repeat: repeatPixels } : {}),
+      offsetX: look.beside === true ? 20 : 0,
       offsetY: look.above === true ? -16 : 0,
       padding: [2, 3, 2, 3],
     }),

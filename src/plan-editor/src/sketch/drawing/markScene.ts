@@ -1,27 +1,25 @@
 import type Feature from 'ol/Feature.js';
 import CircleStyle from 'ol/style/Circle.js';
+import Fill from 'ol/style/Fill.js';
 import Stroke from 'ol/style/Stroke.js';
 import Style from 'ol/style/Style.js';
 import type { PlanFile, PlanPoint } from '../../plan/planFile';
 import { elementsOf, type PlanElement } from '../elements';
+import { askedWords } from '../words';
 import { ink, paper } from './ink';
+import { labelStyle } from './label';
 import { lineStyle } from './line';
 import { lineFeature, outlineFeature, placeFeature } from './shapes';
 
 const chosenRadiusPixels = 19;
 
 /** What is chosen and where somebody asked. */
-export function markScene(
-  plan: PlanFile,
-  chosen: string | null,
-  spot: PlanPoint | null,
-  metresPerPixel: number,
-): readonly Feature[] {
+export function markScene(plan: PlanFile, chosen: string | null, spot: PlanPoint | null): readonly Feature[] {
   return [
     ...elementsOf(plan)
       .filter(({ id }) => id === chosen)
       .map(rimmed),
-    ...(spot === null ? [] : asked(spot, metresPerPixel)),
+    ...(spot === null ? [] : [placeFeature(spot, ...askedLook())]),
   ];
 }
 
@@ -41,34 +39,9 @@ function rimmed({ shape, points }: PlanElement): Feature {
   }
 }
 
-// Four strokes that leave the place itself free, like the marks at the edge of a printed sheet.
-function asked([x, y]: PlanPoint, metresPerPixel: number): readonly Feature[] {
-  const inner = 7 * metresPerPixel;
-  const outer = 20 * metresPerPixel;
-  const strokes: readonly (readonly PlanPoint[])[] = [
-    [
-      [x + inner, y],
-      [x + outer, y],
-    ],
-    [
-      [x - inner, y],
-      [x - outer, y],
-    ],
-    [
-      [x, y + inner],
-      [x, y + outer],
-    ],
-    [
-      [x, y - inner],
-      [x, y - outer],
-    ],
-  ];
-  return [
-    placeFeature([x, y], ring(13, 5, paper), ring(13, 2, ink)),
-    ...strokes.map((stroke) =>
-      lineFeature(stroke, lineStyle(6, undefined, paper), lineStyle(3, undefined, ink, 1)),
-    ),
-  ];
+function askedLook(): readonly Style[] {
+  const dot = new Style({ image: new CircleStyle({ radius: 3.5, fill: new Fill({ color: ink }) }) });
+  return [ring(13, 7, paper), ring(13, 3, ink), dot, labelStyle(askedWords, { beside: true, weight: 700 })];
 }
 
 function ring(radius: number, width: number, color: string): Style {

@@ -1,21 +1,17 @@
 import type Feature from 'ol/Feature.js';
-import Fill from 'ol/style/Fill.js';
-import Style from 'ol/style/Style.js';
 import type { Answer } from '../../desk/desk';
 import { zoneKey } from '../../desk/desk';
-import type { Engine, PlanFile, PlanPoint } from '../../plan/planFile';
+import type { PlanFile, PlanPoint } from '../../plan/planFile';
 import type { LineStretch, Zone } from '../../service/answers';
-import { along } from '../geometry/along';
 import { movedZone } from '../geometry/movedZone';
 import { crowdLineWords, tooNearInWords, uncheckedWords } from '../words';
 import { isAlwaysShown } from './answerScene';
-import { benchOf, poseOf } from './bench';
+import { poseOf } from './bench';
+import { engineMarks } from './engineMarks';
 import { ink, paper } from './ink';
 import { labelStyle } from './label';
 import { lineStyle } from './line';
-import { areaFeature, lineFeature, outlineFeature } from './shapes';
-
-const arrowHeadPixels = 11;
+import { areaFeature, edgeLabels, lineFeature } from './shapes';
 
 /** Engines and crowd line as they are now, and what was said of the line. */
 export function movingScene(
@@ -45,15 +41,14 @@ export function uncheckedScene(
 function carried(zone: Zone, before: PlanFile, now: PlanFile): readonly Feature[] {
   const from = before.engines?.find(({ id }) => id === zone.elementId);
   const to = now.engines?.find(({ id }) => id === zone.elementId);
-  return from === undefined || to === undefined
-    ? []
-    : [
-        areaFeature(
-          movedZone(zone.area, poseOf(from), poseOf(to)),
-          lineStyle(1.5, [7, 6]),
-          labelStyle(uncheckedWords, { placement: 'line' }),
-        ),
-      ];
+  if (from === undefined || to === undefined) {
+    return [];
+  }
+  const area = movedZone(zone.area, poseOf(from), poseOf(to));
+  return [
+    areaFeature(area, lineStyle(1.5, [7, 6])),
+    ...edgeLabels(area, labelStyle(uncheckedWords, { placement: 'line' })),
+  ];
 }
 
 // The strongest mark of the sheet: a rail of ink with a core of paper.
@@ -64,7 +59,7 @@ function crowdLine(line: readonly PlanPoint[]): readonly Feature[] {
       lineStyle(12, undefined, paper, 10),
       lineStyle(8, undefined, ink, 11),
       lineStyle(2, [14, 8], paper, 12),
-      labelStyle(crowdLineWords, { placement: 'line', weight: 700, above: true, rank: 13 }),
+      labelStyle(crowdLineWords, { placement: 'line', weight: 700, above: true, once: true, rank: 13 }),
     ),
   ];
 }
@@ -85,28 +80,4 @@ function badStretches({ assessment: { rooms, zones } }: Answer): readonly Featur
 function wordsOf({ row, elementId, metres }: LineStretch, zones: readonly Zone[]): string {
   const setting = zones.find((z) => z.row === row && z.elementId === elementId && z.effect === 'excludes');
   return tooNearInWords(setting?.label, metres);
-}
-
-function engineMarks(engine: Engine, metresPerPixel: number): readonly Feature[] {
-  const { corners, armEnd, middle } = benchOf(engine, metresPerPixel);
-  const { place, headingDegrees } = poseOf(engine);
-  const head = arrowHeadPixels * metresPerPixel;
-  const tip = along(place, headingDegrees, 38 * metresPerPixel);
-  return [
-    lineFeature([place, armEnd], lineStyle(5, undefined, paper, 20), lineStyle(2.5, undefined, ink, 21)),
-    lineFeature(
-      [along(tip, headingDegrees + 150, head), tip, along(tip, headingDegrees - 150, head)],
-      lineStyle(2.5, undefined, ink, 21),
-    ),
-    outlineFeature(
-      corners,
-      new Style({ fill: new Fill({ color: paper }), zIndex: 22 }),
-      lineStyle(3, undefined, ink, 23),
-    ),
-    lineFeature([middle, place], lineStyle(7, undefined, ink, 24), nameOf(engine)),
-  ];
-}
-
-function nameOf(engine: Engine): Style {
-  return labelStyle(engine.name ?? engine.id, { weight: 700, sizePixels: 15, rank: 30 });
 }

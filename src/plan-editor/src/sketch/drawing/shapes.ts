@@ -25,6 +25,11 @@ export function areaFeature(area: Area, ...styles: readonly Style[]): Feature {
   return styled(new Feature(new MultiPolygon(polygons)), styles);
 }
 
+/** A label along the outer edge of each part of an area. */
+export function edgeLabels(area: Area, style: Style): readonly Feature[] {
+  return area.flatMap(([shell]) => (shell === undefined ? [] : [lineFeature(shell, style)]));
+}
+
 /** A single place. */
 export function placeFeature(place: PlanPoint, ...styles: readonly Style[]): Feature {
   return styled(new Feature(new Point(copied(place))), styles);

@@ -16,7 +16,6 @@ interface Props {
 /** A real button over what it moves, so that mouse, finger, pen, keyboard and screen reader all find it. */
 export function GripButton({ grip, frame, movement, chosen, choose, reveal }: Props) {
   const hold = useRef<Hold>(new Hold(movement)).current;
-  const hasMoved = useRef(false);
   const { leftPixels, topPixels } = toScreen(frame, grip.at);
   const half = grip.sizePixels / 2;
   return (
@@ -40,17 +39,10 @@ export function GripButton({ grip, frame, movement, chosen, choose, reveal }: Pr
         }
       }}
       onPointerMove={(event) => event.isPrimary && hold.drag(fingerOf(event, frame))}
-      onPointerUp={() => {
-        hasMoved.current = hold.release();
-      }}
+      onPointerUp={() => hold.release() && choose()}
       onPointerCancel={() => hold.giveUp()}
-      onClick={() => {
-        // A drag ends with a click of its own, which means nothing.
-        if (!hasMoved.current) {
-          choose();
-        }
-        hasMoved.current = false;
-      }}
+      // A finger's click has been dealt with when it was let go; this one is a key's or a screen reader's.
+      onClick={(event) => event.detail === 0 && choose()}
       onKeyDown={(event) => {
         const isCommand = event.ctrlKey || event.metaKey || event.altKey;
         if (!isCommand && hold.keyDown(grip, event)) {

@@ -10,6 +10,7 @@ import type { KeyStep } from './keyStep';
 export const crowdLineId = 'crowdLine';
 
 const touchPixels = 44;
+const moveLineWords = `Move ${crowdLineWords.toLowerCase()}`;
 
 /** Something on the plan that can be taken hold of. */
 export interface Grip {
@@ -24,6 +25,8 @@ export interface Grip {
   readonly sizePixels: number;
   /** The change when a finger that took hold at one place is now at another. */
   drag(from: PlanPoint, to: PlanPoint): Edit;
+  /** Name of a change made by keys. */
+  changeByKeys(first: KeyStep): string;
   /** The change after keys that add up to this; null when such keys do nothing here. */
   press(total: KeyStep): Edit | null;
 }
@@ -52,6 +55,7 @@ function engineGrip(engine: Engine, metresPerPixel: number): Grip {
     at: middle,
     sizePixels: Math.max(touchPixels, lengthMetres / metresPerPixel),
     drag: (from, to) => moved(to[0] - from[0], to[1] - from[1]),
+    changeByKeys: ({ turnDegrees }) => `${turnDegrees === 0 ? 'Move' : 'Turn'} ${nameOf(engine)}`,
     press: ({ rightMetres, upMetres, turnDegrees }) => {
       const shifted = moved(rightMetres, upMetres);
       const turned = turnedBy(engine, turnDegrees);
@@ -71,6 +75,7 @@ function turnGrip(engine: Engine, metresPerPixel: number): Grip {
     at: benchOf(engine, metresPerPixel).armEnd,
     sizePixels: touchPixels,
     drag: (from, to) => turnedBy(engine, headingDegrees(place, to) - headingDegrees(place, from)),
+    changeByKeys: () => `Turn ${nameOf(engine)}`,
     // Right and up turn clockwise, one degree for a decimetre key.
     press: ({ rightMetres, upMetres, turnDegrees }) =>
       turnedBy(engine, turnDegrees + 10 * (rightMetres + upMetres)),
@@ -83,11 +88,12 @@ function cornerGrip(corner: PlanPoint, index: number): Grip {
     key: `corner ${index}`,
     kind: 'corner',
     elementId: crowdLineId,
-    change: `Move ${crowdLineWords.toLowerCase()}`,
+    change: moveLineWords,
     label: `${crowdLineWords}, corner ${index + 1}, at ${placeInWords(corner)}`,
     at: corner,
     sizePixels: touchPixels,
     drag: (from, to) => moved(to[0] - from[0], to[1] - from[1]),
+    changeByKeys: () => moveLineWords,
     press: ({ rightMetres, upMetres }) =>
       rightMetres === 0 && upMetres === 0 ? null : moved(rightMetres, upMetres),
   };

@@ -42,14 +42,15 @@ export class Hold {
     }
   }
 
-  /** The finger is off. Whether it has moved something; if not, it was a tap. */
+  /** The finger is off. Whether it was a tap, nothing moved and nothing given up. */
   release(): boolean {
-    const hasMoved = this.#finger !== null && this.#movement.underWay;
-    if (hasMoved) {
-      this.#movement.finish();
-    }
+    const wasHeld = this.#finger !== null;
     this.#finger = null;
-    return hasMoved;
+    if (wasHeld && this.#movement.underWay) {
+      this.#movement.finish();
+      return false;
+    }
+    return wasHeld;
   }
 
   /** A key is down, again if it is held. Whether it meant something here. */
@@ -65,7 +66,7 @@ export class Hold {
       return false;
     }
     if (this.#keys === null) {
-      this.#movement.begin(grip.change);
+      this.#movement.begin(grip.changeByKeys(total));
     }
     this.#keys = { grip: held.grip, total };
     this.#movement.step(edit);
