@@ -9,6 +9,7 @@ using ShowSafety.Web.PlanFormat;
 using ShowSafety.Web.Plans;
 using ShowSafety.Web.Points;
 using ShowSafety.Web.RuleSets;
+using ShowSafety.Web.Scheduling;
 using ShowSafety.Web.Sums;
 using ShowSafety.Web.Templates;
 
@@ -23,8 +24,9 @@ builder.Services.AddPlanStore();
 
 var app = builder.Build();
 app.UseSecurityHeaders();
-app.UseExceptionHandler();
+app.UseProblemForFailures();
 app.UseProblemForEmptyErrors();
+app.UseOwnPageOnly();
 app.UsePage();
 app.UseRouting();
 
@@ -39,6 +41,7 @@ app.MapAssessments();
 app.MapPoints();
 app.MapLevels();
 app.MapOutputs();
+app.MapSavedOutputs();
 app.MapPlans();
 app.MapVersions();
 

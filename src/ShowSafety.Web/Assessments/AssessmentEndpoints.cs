@@ -4,6 +4,7 @@ using ShowSafety.Core.Files;
 using ShowSafety.Core.Plans;
 using ShowSafety.Web.Contract;
 using ShowSafety.Web.Hosting;
+using ShowSafety.Web.Scheduling;
 
 namespace ShowSafety.Web.Assessments;
 
@@ -29,13 +30,15 @@ internal static class AssessmentEndpoints
                     + "citations."
             )
             .AddEndpointFilter<RefusedBodies>()
-            .Gives(MediaTypes.Json, StatusCodes.Status503ServiceUnavailable)
+            .Gives(MediaTypes.Json)
+            .TakesTurns()
             .TakesBody();
         return routes;
     }
 
     private static async Task<IResult> Assess(
         FileBody<Plan> plan,
+        TabName tab,
         Workbench bench,
         CancellationToken aborted,
         string detail = Full
@@ -44,11 +47,13 @@ internal static class AssessmentEndpoints
         {
             Full => await bench.RunAsync(
                 Lane.Background,
+                new("assessment", tab.Value),
                 c => Answer(AssessmentJson.Write(plan.Value, Assessor.Assess(plan.Value, c), indented: false)),
                 aborted
             ),
             Drag => await bench.RunAsync(
                 Lane.Interactive,
+                new("drag", tab.Value),
                 c => Answer(AssessmentJson.WriteForDrag(plan.Value, Assessor.AssessWithoutCosts(plan.Value, c))),
                 aborted
             ),

@@ -52,6 +52,12 @@ internal static class AnswerComponents
                 Description = "Every problem in the input, where it is bad input.",
                 Items = new OpenApiSchemaReference(Problem, document),
             };
+            details.Properties["code"] = new OpenApiSchema
+            {
+                Type = JsonSchemaType.String,
+                Description =
+                    "What is the matter, in a word that stays the same, where the status alone does not say it.",
+            };
         }
     }
 

@@ -49,6 +49,29 @@ internal static class Refusals
             detail: $"Send application/json, not {contentType ?? "a body without a content type"}."
         );
 
+    /// <summary>A later request of the same tab stands for this one.</summary>
+    public static ProblemHttpResult Superseded() =>
+        TypedResults.Problem(
+            statusCode: StatusCodes.Status409Conflict,
+            detail: "A later request of the same tab stands for this one.",
+            extensions: new Dictionary<string, object?> { ["code"] = "superseded" }
+        );
+
+    /// <summary>A computation took too long.</summary>
+    public static ProblemHttpResult OutOfTime(TimeSpan budget) =>
+        TypedResults.Problem(
+            statusCode: StatusCodes.Status503ServiceUnavailable,
+            detail: $"It took longer than {budget.TotalSeconds} seconds and was ended."
+        );
+
+    /// <summary>A plan an older or newer version of the program saved, which this one can't read.</summary>
+    public static ProblemHttpResult Unreadable() =>
+        TypedResults.Problem(
+            statusCode: StatusCodes.Status409Conflict,
+            detail: "This version of the program can't read the saved plan. Get the plan itself to see its file.",
+            extensions: new Dictionary<string, object?> { ["code"] = "unreadable" }
+        );
+
     /// <summary>Nothing there by that name.</summary>
     public static ProblemHttpResult NotFound(string detail) =>
         TypedResults.Problem(statusCode: StatusCodes.Status404NotFound, detail: detail);
