@@ -47,7 +47,7 @@ internal sealed class Dragging : IAsyncDisposable
         using var script = new StreamReader(typeof(Dragging).Assembly.GetManifestResourceStream("watch.js")!);
         await page.AddInitScriptAsync(await script.ReadToEndAsync());
         await page.GotoAsync(new Uri(address, $"/#/template/{template}").ToString());
-        var bench = page.Locator("[data-handle=bench]").First;
+        var bench = page.Locator("button.grip[data-kind=engine]").First;
         await bench.WaitForAsync();
         await page.WaitForLoadStateAsync(LoadState.NetworkIdle);
         var box = await bench.BoundingBoxAsync() ?? throw new InvalidOperationException("The bench is not drawn.");
