@@ -1,6 +1,7 @@
 using System.Reflection;
 using System.Text.Json;
 using System.Text.Json.Nodes;
+using System.Text.Unicode;
 using Microsoft.AspNetCore.Http.Metadata;
 using ShowSafety.Core.Plans;
 using ShowSafety.Core.Sums;
@@ -43,6 +44,11 @@ internal sealed class SumBody : IBindableFromHttpContext<SumBody>, IEndpointPara
 
     private static SumBody Read(byte[] bytes)
     {
+        if (!Utf8.IsValid(bytes))
+        {
+            return Refused(PlanProblemCodes.NotUtf8, "The body is not UTF-8 text.");
+        }
+
         try
         {
             using var document = JsonDocument.Parse(bytes, Strict);
@@ -50,9 +56,10 @@ internal sealed class SumBody : IBindableFromHttpContext<SumBody>, IEndpointPara
                 ? new(document.RootElement.EnumerateObject().ToDictionary(m => m.Name, m => m.Value.Clone()), null)
                 : Refused(PlanProblemCodes.WrongType, "The inputs are an object of key to number, list or word.");
         }
-        catch (JsonException)
+        // Half a surrogate pair, written as an escape, is JSON but no text.
+        catch (Exception broken) when (broken is JsonException or InvalidOperationException)
         {
-            return Refused(PlanProblemCodes.NotJson, "The body is not JSON, or a key is given twice.");
+            return Refused(PlanProblemCodes.NotJson, "The body is not JSON, or a key is given twice or is no text.");
         }
     }
 
