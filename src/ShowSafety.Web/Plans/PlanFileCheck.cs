@@ -27,7 +27,9 @@ internal static class PlanFileCheck
         ask.CommandText = "PRAGMA quick_check(1)";
         if (ask.ExecuteScalar() is string found and not "ok")
         {
-            throw new DataFolderException($"The saved plans in {folder} are damaged: {found}. {NothingChanged}");
+            throw new DataFolderException(
+                $"The saved plans in {folder} are damaged: {found.ReplaceLineEndings(" ")}. {NothingChanged}"
+            );
         }
     }
 }

@@ -45,6 +45,7 @@ public sealed class TrapTests(RunningService service) : IClassFixture<RunningSer
         ("a list", "[]"u8.ToArray(), "wrong-type"),
         ("a text", "\"plan\""u8.ToArray(), "wrong-type"),
         ("not UTF-8", [(byte)'{', (byte)'"', 0xC3, 0x28, (byte)'"', (byte)':', (byte)'1', (byte)'}'], "*"),
+        ("half a surrogate pair", """{"\ud800": 1}"""u8.ToArray(), "*"),
         ("UTF-16", Encoding.Unicode.GetBytes("{}"), "*"),
         ("deep", Encoding.ASCII.GetBytes(new string('[', 100_000)), "*"),
         ("deep members", Encoding.ASCII.GetBytes(string.Concat(Enumerable.Repeat("{\"a\":", 10_000))), "*"),
@@ -79,6 +80,7 @@ public sealed class TrapTests(RunningService service) : IClassFixture<RunningSer
         ("\"groundPatches\": [", "\"groundPatches\": [5, ", "/site/groundPatches/0 wrong-type"),
         ("\"title\": \"Open-sided marquee on hard standing\"", "\"title\": \" \"", "/title blank"),
         ("\"title\": \"Open-sided marquee on hard standing\"", "\"title\": \"a\\u0007b\"", "/title control-character"),
+        ("\"title\": \"Open-sided marquee on hard standing\"", "\"title\": \"a\\ud800b\"", "/title "),
     ];
 
     public static TheoryData<string, string> EveryBrokenBody() =>
@@ -97,8 +99,8 @@ public sealed class TrapTests(RunningService service) : IClassFixture<RunningSer
 
         var problem = await SendAsync(path, body, "application/json").RefusedAsync(HttpStatusCode.BadRequest);
 
-        var error = Assert.Single(problem.Errors());
-        Assert.True(code == "*" || error == $" {code}", error);
+        Assert.NotEmpty(problem.Errors());
+        Assert.True(code == "*" || problem.Errors() is [var error] && error == $" {code}", problem.GetRawText());
     }
 
     [Theory]

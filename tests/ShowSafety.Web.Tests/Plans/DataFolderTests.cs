@@ -77,10 +77,10 @@ public sealed class DataFolderTests(RunningService service) : IClassFixture<Runn
         var file = Path.Combine(folder, "plans.sqlite");
         using (var later = new SqliteConnection($"Data Source={file};Pooling=False"))
         {
-            later.Open();
+            await later.OpenAsync(TestContext.Current.CancellationToken);
             using var edition = later.CreateCommand();
             edition.CommandText = "PRAGMA user_version = 2; CREATE TABLE plans (other TEXT);";
-            edition.ExecuteNonQuery();
+            await edition.ExecuteNonQueryAsync(TestContext.Current.CancellationToken);
         }
 
         var bytes = await File.ReadAllBytesAsync(file, TestContext.Current.CancellationToken);

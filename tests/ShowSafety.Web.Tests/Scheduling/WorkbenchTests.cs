@@ -62,7 +62,7 @@ public sealed class WorkbenchTests : IDisposable
         await running.Started(1);
         var second = bench.RunAsync(Lane.Interactive, new("drag", "tab"), waiting.Run, CancellationToken.None);
 
-        var third = bench.RunAsync(Lane.Interactive, new("drag", "tab"), _ => TypedResults.Ok(), default);
+        var third = bench.RunAsync(Lane.Interactive, new("drag", "tab"), _ => TypedResults.Ok(), Now);
 
         Assert.Equal("superseded", CodeOf(await first.WaitAsync(Soon, Now)));
         Assert.Equal("superseded", CodeOf(await second.WaitAsync(Soon, Now)));
@@ -82,7 +82,7 @@ public sealed class WorkbenchTests : IDisposable
         var first = bench.RunAsync(Lane.Interactive, new("drag", "tab"), work.Run, gone.Token);
         await work.Started(1);
 
-        var second = bench.RunAsync(Lane.Interactive, new(operation, tab), _ => TypedResults.Ok(), default);
+        var second = bench.RunAsync(Lane.Interactive, new(operation, tab), _ => TypedResults.Ok(), Now);
 
         Assert.False(first.IsCompleted);
         await gone.CancelAsync();
@@ -111,7 +111,7 @@ public sealed class WorkbenchTests : IDisposable
         var background = bench.RunAsync(Lane.Background, new("brief"), document.Run, CancellationToken.None);
         await document.Started(1);
 
-        var drag = await bench.RunAsync(Lane.Interactive, new("drag"), _ => TypedResults.Ok(), default);
+        var drag = await bench.RunAsync(Lane.Interactive, new("drag"), _ => TypedResults.Ok(), Now);
         Assert.Equal(200, StatusOf(drag));
         await document.HasEnded(1);
         Assert.Equal(1, document.Starts);
@@ -136,7 +136,7 @@ public sealed class WorkbenchTests : IDisposable
         await document.Started(1);
         await gone.CancelAsync();
         await Assert.ThrowsAnyAsync<OperationCanceledException>(() => moving.WaitAsync(Soon, Now));
-        await bench.RunAsync(Lane.Interactive, new("drag"), _ => TypedResults.Ok(), default);
+        await bench.RunAsync(Lane.Interactive, new("drag"), _ => TypedResults.Ok(), Now);
         Assert.Equal(0, document.Ended);
         document.Finish();
 
@@ -166,7 +166,7 @@ public sealed class WorkbenchTests : IDisposable
 
         public int Ended => Volatile.Read(ref ended);
 
-        public IResult Run(CancellationToken cancel)
+        public Ok Run(CancellationToken cancel)
         {
             Interlocked.Increment(ref starts);
             try
