@@ -46,7 +46,7 @@ internal sealed class Dragging : IAsyncDisposable
         var page = await context.NewPageAsync();
         using var script = new StreamReader(typeof(Dragging).Assembly.GetManifestResourceStream("watch.js")!);
         await page.AddInitScriptAsync(await script.ReadToEndAsync());
-        await page.GotoAsync(new Uri(address, $"/#/template/{template}").ToString());
+        await page.GotoAsync(new Uri(address, $"/#/example/{template}").ToString());
         var bench = page.Locator("button.grip[data-kind=engine]").First;
         await bench.WaitForAsync();
         await page.WaitForLoadStateAsync(LoadState.NetworkIdle);

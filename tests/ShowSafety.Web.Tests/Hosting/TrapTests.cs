@@ -99,8 +99,8 @@ public sealed class TrapTests(RunningService service) : IClassFixture<RunningSer
 
         var problem = await SendAsync(path, body, "application/json").RefusedAsync(HttpStatusCode.BadRequest);
 
-        var error = Assert.Single(problem.Errors());
-        Assert.True(code == "*" || error == $" {code}", error);
+        Assert.NotEmpty(problem.Errors());
+        Assert.True(code == "*" || problem.Errors() is [var error] && error == $" {code}", problem.GetRawText());
     }
 
     [Theory]

@@ -7,9 +7,8 @@ using static Microsoft.Playwright.Assertions;
 namespace ShowSafety.Web.Tests.Page;
 
 /// <summary>Whether everybody can use the page, on every size of screen.</summary>
+[Collection(PageSuite.Name)]
 public sealed class AccessiblePageTests(RunningService service, Browser browser)
-    : IClassFixture<RunningService>,
-        IClassFixture<Browser>
 {
     private const string Field = "field-with-neighbour";
 

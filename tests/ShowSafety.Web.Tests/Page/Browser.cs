@@ -2,7 +2,7 @@ using Microsoft.Playwright;
 
 namespace ShowSafety.Web.Tests.Page;
 
-/// <summary>One Chromium for the tests of a class.</summary>
+/// <summary>One Chromium for the tests that look at the page.</summary>
 public sealed class Browser : IAsyncLifetime
 {
     private IPlaywright? playwright;
@@ -10,6 +10,8 @@ public sealed class Browser : IAsyncLifetime
 
     public async ValueTask InitializeAsync()
     {
+        // A machine that also runs other tests answers late, and late is not wrong.
+        Assertions.SetDefaultExpectTimeout(30_000);
         playwright = await Playwright.CreateAsync();
         chromium = await playwright.Chromium.LaunchAsync(InstalledChromium.Options());
     }

@@ -44,7 +44,7 @@ internal sealed partial class PlanTab
     /// <summary>Opens the page and waits until its plan is checked.</summary>
     /// <param name="page">An empty tab.</param>
     /// <param name="address">Address of the service.</param>
-    /// <param name="hash">What to open, for example "#/template/sports-hall"; empty for what opens by itself.</param>
+    /// <param name="hash">What to open, for example "#/example/sports-hall"; empty for what opens by itself.</param>
     public static async Task<PlanTab> OpenAsync(IPage page, Uri address, string hash = "")
     {
         var tab = new PlanTab(page);
@@ -54,7 +54,7 @@ internal sealed partial class PlanTab
     }
 
     public static Task<PlanTab> OpenTemplateAsync(IPage page, Uri address, string name) =>
-        OpenAsync(page, address, $"#/template/{name}");
+        OpenAsync(page, address, $"#/example/{name}");
 
     /// <summary>Waits until the sentence is that of the plan as drawn.</summary>
     public async Task WaitUntilCheckedAsync()

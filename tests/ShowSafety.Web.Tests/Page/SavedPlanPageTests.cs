@@ -5,9 +5,8 @@ using static Microsoft.Playwright.Assertions;
 namespace ShowSafety.Web.Tests.Page;
 
 /// <summary>What the page keeps, hands out and starts.</summary>
+[Collection(PageSuite.Name)]
 public sealed class SavedPlanPageTests(RunningService service, Browser browser)
-    : IClassFixture<RunningService>,
-        IClassFixture<Browser>
 {
     private const string Field = "field-with-neighbour";
 
@@ -59,7 +58,6 @@ public sealed class SavedPlanPageTests(RunningService service, Browser browser)
         await Expect(tab.Headline).ToContainTextAsync("NOT TO RUN");
         await tab.LookAtAsync("Find out");
         await Expect(tab.Drawer.GetByRole(AriaRole.Listitem).First).ToBeVisibleAsync(new() { Timeout = 30_000 });
-        Assert.DoesNotContain("EXAMPLE", await tab.Headline.InnerTextAsync(), StringComparison.Ordinal);
     }
 
     [Fact]

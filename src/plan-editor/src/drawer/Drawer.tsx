@@ -55,7 +55,14 @@ export function Drawer({ page }: { readonly page: Page }) {
         {drawer.tall.value ? 'Lower the drawer' : 'Pull the drawer up'}
       </button>
       <Tabs drawer={drawer} />
-      <div class="drawer-body" role="tabpanel" id="drawer-body" aria-labelledby={`tab-${section}`}>
+      <div
+        class="drawer-body"
+        role="tabpanel"
+        id="drawer-body"
+        // biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls must be reachable by keyboard (WCAG 2.1.1)
+        tabIndex={0}
+        aria-labelledby={`tab-${section}`}
+      >
         {content()}
       </div>
     </aside>
