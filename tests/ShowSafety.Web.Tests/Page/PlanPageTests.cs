@@ -88,7 +88,7 @@ public sealed class PlanPageTests(RunningService service, Browser browser)
         await tab.Page.Keyboard.PressAsync("Shift+ArrowUp");
         await tab.Page.Keyboard.PressAsync("]");
 
-        await Expect(tab.Undo).ToContainTextAsync("Move ");
+        await Expect(tab.Undo).ToContainTextAsync("Turn ");
         Assert.Contains("at 0.1, 1.0 m", await tab.BenchSaysAsync(), StringComparison.Ordinal);
     }
 
@@ -180,8 +180,13 @@ public sealed class PlanPageTests(RunningService service, Browser browser)
         Assert.NotNull(b);
         await tab.DragAsync(
             from,
-            b.X + (b.Width / 2) - a.X - (a.Width / 2),
-            b.Y + (b.Height / 2) - a.Y - (a.Height / 2) + 30
+            // Beside the bench, in the plane of the rotor: where direct flight keeps everybody out.
+            b.X
+                + (b.Width / 2)
+                - a.X
+                - (a.Width / 2)
+                - 60,
+            b.Y + (b.Height / 2) - a.Y - (a.Height / 2) - 10
         );
     }
 }
