@@ -73,51 +73,32 @@ public sealed class SoundField : ISoundLevels
             : null;
 
     /// <inheritdoc/>
-    public Func<PlanPoint, double, double> PlanningDbA(IReadOnlyDictionary<string, string> stateByEngine) =>
-        Scene(stateByEngine) is { } scene
-            ? (place, ear) =>
-                double.IsFinite(place.XMetres) && double.IsFinite(place.YMetres)
-                    ? scene.LevelDbA(place, ear) + scene.ExpandedUncertaintyDb
-                    : double.NaN
-            : (_, _) => double.NaN;
+    public LevelsByCombination PlanningLevels(IReadOnlyList<IReadOnlyDictionary<string, string>?> combinations) =>
+        new CombinedScenes(
+            [.. combinations.Select(states => states is null ? null : RunningIn(states))],
+            Enclosure,
+            _airPerMetre
+        ).Levels;
 
     /// <inheritdoc/>
     public Quantity? PeakDbCAt(
         PlanPoint place,
         double earHeightMetres,
         IReadOnlyDictionary<string, string> stateByEngine
-    )
-    {
-        double energy = 0;
-        double uncertainty = 0;
-        foreach ((string engineId, string stateId) in stateByEngine)
-        {
-            if (
-                !_engines.TryGetValue(engineId, out EngineSound? engine)
-                || engine.State(stateId) is not { PeakSourceDbC: { } peak } state
-            )
-            {
-                return null;
-            }
-
-            double flat = engine.Place.DistanceMetres(place);
-            double ear = Math.Max(0, earHeightMetres);
-            energy += Decibels.ToEnergy(peak) * OutdoorPath.HardGroundFactor(flat, engine.HeightMetres, ear, 0);
-            uncertainty = Math.Max(
-                uncertainty,
-                LevelUncertainty.ExpandedDb([.. state.PeakUncertainty, Model(engineId)])
-            );
-        }
-
-        double best = Decibels.FromEnergy(energy);
-        return double.IsFinite(best)
-            ? Quantity.CautiousHigh(best, best + uncertainty, Unit.DecibelC) with
+    ) =>
+        Peaks(stateByEngine) is { } peaks && peaks.BestDbC(place, earHeightMetres) is var best && double.IsFinite(best)
+            ? Quantity.CautiousHigh(best, best + peaks.ExpandedUncertaintyDb, Unit.DecibelC) with
             {
                 Citations = ["iso-9613-2"],
                 Sum = "outdoor-level",
             }
             : null;
-    }
+
+    /// <inheritdoc/>
+    public Func<PlanPoint, double, double> PlanningPeakDbC(IReadOnlyDictionary<string, string> stateByEngine) =>
+        Peaks(stateByEngine) is { } peaks
+            ? (place, ear) => peaks.BestDbC(place, ear) + peaks.ExpandedUncertaintyDb
+            : (_, _) => double.NaN;
 
     /// <inheritdoc/>
     public Geometry AreaAtOrAbove(Func<PlanPoint, double> valueAt, double threshold) =>
@@ -207,7 +188,10 @@ public sealed class SoundField : ISoundLevels
             )
         );
 
-    private SoundScene? Scene(IReadOnlyDictionary<string, string> stateByEngine)
+    private SoundScene? Scene(IReadOnlyDictionary<string, string> stateByEngine) =>
+        RunningIn(stateByEngine) is { } running ? new(running, Enclosure, _airPerMetre) : null;
+
+    private RunningEngine[]? RunningIn(IReadOnlyDictionary<string, string> stateByEngine)
     {
         var running = new (string EngineId, RunningEngine Engine)[stateByEngine.Count];
         int count = 0;
@@ -223,7 +207,31 @@ public sealed class SoundField : ISoundLevels
 
         // A fixed order, so that sums come out the same whatever the order of the dictionary.
         Array.Sort(running, (a, b) => string.CompareOrdinal(a.EngineId, b.EngineId));
-        return new(Array.ConvertAll(running, r => r.Engine), Enclosure, _airPerMetre);
+        return Array.ConvertAll(running, r => r.Engine);
+    }
+
+    private PeakScene? Peaks(IReadOnlyDictionary<string, string> stateByEngine)
+    {
+        var peaks = new List<PeakSource>(stateByEngine.Count);
+        double uncertainty = 0;
+        foreach ((string engineId, string stateId) in stateByEngine)
+        {
+            if (
+                !_engines.TryGetValue(engineId, out EngineSound? engine)
+                || engine.State(stateId) is not { PeakSourceDbC: { } peak } state
+            )
+            {
+                return null;
+            }
+
+            peaks.Add(new(engine.Place, engine.HeightMetres, Decibels.ToEnergy(peak)));
+            uncertainty = Math.Max(
+                uncertainty,
+                LevelUncertainty.ExpandedDb([.. state.PeakUncertainty, Model(engineId)])
+            );
+        }
+
+        return new([.. peaks], uncertainty);
     }
 
     private IEnumerable<((string, string) Key, RunningEngine Engine)> Running(EngineSound engine, Emitter[] emitters)

@@ -12,14 +12,19 @@ public static class WornProtector
     /// neither is.
     /// </summary>
     public static double? LevelDbA(HearingProtector protector, PointLevel level) =>
+        LevelDbA(protector, level.LevelDbA, level.LevelDbC);
+
+    /// <summary>
+    /// The same from levels in dB(A) and dB(C). Both raised by U give the result raised by U.
+    /// </summary>
+    public static double? LevelDbA(HearingProtector protector, double levelDbA, double levelDbC) =>
         protector switch
         {
             { HighDb: { } high, MediumDb: { } medium, LowDb: { } low } => EarLevel.Worn(
-                level.LevelDbA
-                    - EarLevel.HmlReductionDb(level.LevelDbA, level.LevelDbC, high.Value, medium.Value, low.Value),
-                level.LevelDbA
+                levelDbA - EarLevel.HmlReductionDb(levelDbA, levelDbC, high.Value, medium.Value, low.Value),
+                levelDbA
             ),
-            { SnrDb: { } snr } => EarLevel.Worn(EarLevel.SnrDbA(level.LevelDbC, snr.Value), level.LevelDbA),
+            { SnrDb: { } snr } => EarLevel.Worn(EarLevel.SnrDbA(levelDbC, snr.Value), levelDbA),
             _ => null,
         };
 

@@ -1,4 +1,3 @@
-using System.Collections.Concurrent;
 using ShowSafety.Core.Exposure.People;
 using ShowSafety.Core.Exposure.Programme;
 using ShowSafety.Core.Measures;
@@ -8,8 +7,7 @@ using ShowSafety.Core.Sound;
 namespace ShowSafety.Core.Exposure.Zones;
 
 /// <summary>
-/// Levels of every combination of states anywhere on the plan, at the higher of a child's and a standing adult's ear,
-/// remembered by place because several zones ask for the same places.
+/// Levels of every combination of states anywhere on the plan, at the higher of a child's and a standing adult's ear.
 /// </summary>
 public sealed class ProgrammeLevels
 {
@@ -18,11 +16,10 @@ public sealed class ProgrammeLevels
 
     private static readonly double[] EarHeights = [ListeningPlaces.ChildEarMetres, ListeningPlaces.AdultEarMetres[1]];
 
-    private readonly ConcurrentDictionary<PlanPoint, HeardLevels[]> _known = new();
     private readonly ValueList<StateCombination> _combinations;
     private readonly ISoundLevels _sound;
-    private readonly Func<PlanPoint, double, double>[] _planning;
-    private readonly int[] _all;
+    private readonly LevelsByCombination _planning;
+    private readonly Func<PlanPoint, double, double>[] _peaks;
     private volatile bool _hasUnknown;
 
     /// <summary>Makes the levels of some combinations.</summary>
@@ -32,38 +29,25 @@ public sealed class ProgrammeLevels
     {
         _combinations = combinations;
         _sound = sound;
-        _planning =
-        [
-            .. combinations.Select(c => c.IsContradictory ? (_, _) => double.NaN : sound.PlanningDbA(c.StateByEngine)),
-        ];
-        _all = [.. Enumerable.Range(0, combinations.Count)];
+        _planning = sound.PlanningLevels([.. combinations.Select(c => c.IsContradictory ? null : c.StateByEngine)]);
+        _peaks = [.. combinations.Select(c => sound.PlanningPeakDbC(c.StateByEngine))];
     }
 
     /// <summary>Whether a level asked for so far could not be told.</summary>
     public bool HasUnknown => _hasUnknown;
 
     /// <summary>The highest planning level of any combination in dB(A).</summary>
-    public double LoudestDbA(PlanPoint place)
-    {
-        double loudest = UnknownDb;
-        foreach (Func<PlanPoint, double, double> planning in _planning)
-        {
-            foreach (double ear in EarHeights)
-            {
-                loudest = Math.Max(loudest, Known(planning(place, ear)));
-            }
-        }
-
-        return loudest;
-    }
+    public double LoudestDbA(PlanPoint place) => MetricAt(place, levels => levels.Max());
 
     /// <summary>The largest value of a metric of planning levels by combination.</summary>
-    public double MetricAt(PlanPoint place, Func<IReadOnlyList<double>, double> metric)
+    public double MetricAt(PlanPoint place, Func<double[], double> metric)
     {
+        var levels = new double[_combinations.Count];
         double largest = UnknownDb;
         foreach (double ear in EarHeights)
         {
-            double[] levels = Array.ConvertAll(_planning, planning => Known(planning(place, ear)));
+            _planning(place, ear, levels, []);
+            MarkUnknown(levels);
             largest = Math.Max(largest, metric(levels));
         }
 
@@ -73,25 +57,39 @@ public sealed class ProgrammeLevels
     /// <summary>
     /// The planning level in dB(A) under the best of some rated protectors, in the combination where that is worst.
     /// </summary>
-    public double UnderBestProtectorDbA(PlanPoint place, IReadOnlyCollection<HearingProtector> rated) =>
-        At(place)
-            .Select(ear =>
-                rated.Select(p => ear.UnderProtector(p)?.Planning.Max() ?? ear.PlanningDbA[ear.Loudest]).Min()
-            )
-            .DefaultIfEmpty(UnknownDb)
-            .Max();
+    public double UnderBestProtectorDbA(PlanPoint place, HearingProtector[] rated)
+    {
+        var levels = new double[_combinations.Count];
+        var levelsDbC = new double[_combinations.Count];
+        double largest = UnknownDb;
+        foreach (double ear in EarHeights)
+        {
+            _planning(place, ear, levels, levelsDbC);
+            MarkUnknown(levels);
+            MarkUnknown(levelsDbC);
+            double best = double.PositiveInfinity;
+            foreach (HearingProtector protector in rated)
+            {
+                best = Math.Min(best, Worst(protector, levels, levelsDbC));
+            }
+
+            largest = Math.Max(largest, best);
+        }
+
+        return largest;
+    }
 
     /// <summary>The highest planning peak of any combination in dB(C).</summary>
     public double PeakDbC(PlanPoint place)
     {
         double highest = UnknownDb;
-        foreach (StateCombination combination in _combinations)
+        foreach (Func<PlanPoint, double, double> peak in _peaks)
         {
-            foreach (double height in EarHeights)
+            foreach (double ear in EarHeights)
             {
-                Quantity? peak = _sound.PeakDbCAt(place, height, combination.StateByEngine);
-                _hasUnknown |= peak is null;
-                highest = Math.Max(highest, peak?.Planning ?? UnknownDb);
+                double level = peak(place, ear);
+                _hasUnknown |= !double.IsFinite(level);
+                highest = double.IsFinite(level) ? Math.Max(highest, level) : highest;
             }
         }
 
@@ -107,30 +105,30 @@ public sealed class ProgrammeLevels
     /// <summary>Whether the level of every combination is known at a place.</summary>
     public bool HasLevels(PlanPoint place)
     {
-        foreach (double ear in EarHeights)
-        {
-            _ = Array.ConvertAll(_planning, planning => Known(planning(place, ear)));
-        }
-
+        _ = LoudestDbA(place);
         return !_hasUnknown;
     }
 
-    private double Known(double levelDbA)
+    private static double Worst(HearingProtector protector, double[] dbA, double[] dbC)
     {
-        bool known = double.IsFinite(levelDbA);
-        _hasUnknown |= !known;
-        return known ? levelDbA : UnknownDb;
+        double worst = UnknownDb;
+        for (int i = 0; i < dbA.Length; i++)
+        {
+            worst = Math.Max(worst, WornProtector.LevelDbA(protector, dbA[i], dbC[i]) ?? dbA[i]);
+        }
+
+        return worst;
     }
 
-    private HeardLevels[] At(PlanPoint place) => _known.GetOrAdd(place, Ask);
-
-    private HeardLevels[] Ask(PlanPoint place)
+    private void MarkUnknown(double[] levels)
     {
-        HeardLevels[] ears =
-        [
-            .. EarHeights.Select(h => HeardLevels.At(place, h, _combinations, _all, _sound)).OfType<HeardLevels>(),
-        ];
-        _hasUnknown |= ears.Length < EarHeights.Length;
-        return ears;
+        for (int i = 0; i < levels.Length; i++)
+        {
+            if (!double.IsFinite(levels[i]))
+            {
+                _hasUnknown = true;
+                levels[i] = UnknownDb;
+            }
+        }
     }
 }

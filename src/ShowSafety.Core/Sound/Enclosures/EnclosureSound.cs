@@ -18,13 +18,23 @@ public sealed record EnclosureSound(string Id, Footprint Footprint, DiffuseRoom 
     /// <summary>Adds the diffuse part at a place, from an engine inside of whole power levels as energies.</summary>
     public void AddTo(Span<double> energies, PlanPoint place, ReadOnlySpan<double> power)
     {
-        bool inside = Footprint.Contains(place);
-        double edge = inside ? 0 : Footprint.EdgeDistanceMetres(place);
+        Span<double> factors = stackalloc double[OctaveBand.Count];
+        Factors(place, factors);
         for (int band = 0; band < energies.Length; band++)
         {
+            energies[band] += power[band] * factors[band];
+        }
+    }
+
+    /// <summary>Writes the diffuse mean square pressure at a place per sound power of an engine inside, in 1/m².</summary>
+    public void Factors(PlanPoint place, Span<double> factors)
+    {
+        bool inside = Footprint.Contains(place);
+        double edge = inside ? 0 : Footprint.EdgeDistanceMetres(place);
+        for (int band = 0; band < factors.Length; band++)
+        {
             double field = Room.FieldFactor[band];
-            double outside = inside ? field : Math.Min(field, Room.EscapeFactor[band] / (Math.PI * edge * edge));
-            energies[band] += power[band] * outside;
+            factors[band] = inside ? field : Math.Min(field, Room.EscapeFactor[band] / (Math.PI * edge * edge));
         }
     }
 }

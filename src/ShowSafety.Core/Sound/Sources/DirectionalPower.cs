@@ -1,3 +1,4 @@
+using System.Runtime.Intrinsics;
 using ShowSafety.Core.Measures;
 
 namespace ShowSafety.Core.Sound.Sources;
@@ -8,8 +9,21 @@ namespace ShowSafety.Core.Sound.Sources;
 /// </summary>
 public abstract class DirectionalPower
 {
+    private const double EnergyPerDecibel = 0.23025850929940457; // ln(10)/10
+
     /// <summary>Writes the power levels in dB of the eight octave bands in a direction.</summary>
     public abstract void LevelsDb(double angleDegrees, Span<double> levelsDb);
+
+    /// <summary>Writes the powers of the eight octave bands in a direction as energies.</summary>
+    public void Energies(double angleDegrees, Span<double> energies)
+    {
+        LevelsDb(angleDegrees, energies);
+        for (int band = 0; band < OctaveBand.Count; band += Vector256<double>.Count)
+        {
+            Vector256<double> levels = Vector256.Create<double>(energies[band..]);
+            Vector256.Exp(levels * EnergyPerDecibel).CopyTo(energies[band..]);
+        }
+    }
 
     /// <summary>Power levels in dB of the eight octave bands in a direction.</summary>
     public BandValues LevelsDb(double angleDegrees)
@@ -59,7 +73,9 @@ public sealed class ReadingEnvelope : DirectionalPower
     /// </summary>
     public const double SameDirectionDegrees = 5;
 
-    private readonly DirectedReading[] _readings;
+    private readonly double[] _angles;
+    private readonly double[][] _levelsDb;
+    private readonly double[] _indicesDb;
     private readonly JetDirectivity _table;
     private readonly BandValues? _floorDb;
 
@@ -70,10 +86,13 @@ public sealed class ReadingEnvelope : DirectionalPower
     /// <exception cref="ArgumentException">There is no reading.</exception>
     public ReadingEnvelope(IEnumerable<DirectedReading> readings, JetDirectivity table, BandValues? floorDb)
     {
-        _readings = Merged(readings);
+        DirectedReading[] merged = Merged(readings);
+        _angles = [.. merged.Select(r => r.AngleDegrees)];
+        _levelsDb = [.. merged.Select(r => r.LevelsDb.ToArray())];
+        _indicesDb = [.. merged.Select(r => table.IndexDb(r.AngleDegrees))];
         _table = table;
         _floorDb = floorDb;
-        if (_readings.Length == 0)
+        if (merged.Length == 0)
         {
             throw new ArgumentException("An envelope needs a reading.", nameof(readings));
         }
@@ -82,14 +101,20 @@ public sealed class ReadingEnvelope : DirectionalPower
     /// <inheritdoc/>
     public override void LevelsDb(double angleDegrees, Span<double> levelsDb)
     {
-        int upper = Array.FindIndex(_readings, r => r.AngleDegrees >= angleDegrees);
-        if (upper <= 0)
+        double indexDb = _table.IndexDb(angleDegrees);
+        int upper = 0;
+        while (upper < _angles.Length && _angles[upper] < angleDegrees)
         {
-            Plain(upper == 0 ? 0 : _readings.Length - 1, angleDegrees, levelsDb);
+            upper++;
+        }
+
+        if (upper == 0 || upper == _angles.Length)
+        {
+            Plain(Math.Min(upper, _angles.Length - 1), indexDb, levelsDb);
         }
         else
         {
-            Between(_readings[upper - 1], _readings[upper], angleDegrees, levelsDb);
+            Between(upper - 1, upper, angleDegrees, indexDb, levelsDb);
         }
 
         if (_floorDb is { } floor)
@@ -101,33 +126,35 @@ public sealed class ReadingEnvelope : DirectionalPower
         }
     }
 
-    private void Plain(int index, double angle, Span<double> levels)
+    private void Plain(int index, double indexDb, Span<double> levels)
     {
-        double added = AddedDb(_readings[index], angle);
+        double added = AddedDb(index, indexDb);
+        double[] reading = _levelsDb[index];
         for (int band = 0; band < levels.Length; band++)
         {
-            levels[band] = _readings[index].LevelsDb[band] + added;
+            levels[band] = reading[band] + added;
         }
     }
 
-    private void Between(DirectedReading lower, DirectedReading upper, double angle, Span<double> levels)
+    private void Between(int lower, int upper, double angle, double indexDb, Span<double> levels)
     {
-        bool lowerIsNearer = angle - lower.AngleDegrees <= upper.AngleDegrees - angle;
-        (DirectedReading near, DirectedReading far) = lowerIsNearer ? (lower, upper) : (upper, lower);
-        double gap = upper.AngleDegrees - lower.AngleDegrees;
-        double share = Math.Min(1, Math.Abs(angle - near.AngleDegrees) / Math.Min(MeasuredWithinDegrees, gap / 2));
-        double nearAdded = AddedDb(near, angle);
-        double farAdded = AddedDb(far, angle);
+        bool lowerIsNearer = angle - _angles[lower] <= _angles[upper] - angle;
+        (int near, int far) = lowerIsNearer ? (lower, upper) : (upper, lower);
+        double gap = _angles[upper] - _angles[lower];
+        double share = Math.Min(1, Math.Abs(angle - _angles[near]) / Math.Min(MeasuredWithinDegrees, gap / 2));
+        double nearAdded = AddedDb(near, indexDb);
+        double farAdded = AddedDb(far, indexDb);
+        double[] nearDb = _levelsDb[near];
+        double[] farDb = _levelsDb[far];
         for (int band = 0; band < levels.Length; band++)
         {
-            double own = near.LevelsDb[band] + nearAdded;
-            double other = far.LevelsDb[band] + farAdded;
+            double own = nearDb[band] + nearAdded;
+            double other = farDb[band] + farAdded;
             levels[band] = own + (share * Math.Max(0, other - own));
         }
     }
 
-    private double AddedDb(DirectedReading reading, double angle) =>
-        Math.Max(0, _table.IndexDb(angle) - _table.IndexDb(reading.AngleDegrees));
+    private double AddedDb(int reading, double indexDb) => Math.Max(0, indexDb - _indicesDb[reading]);
 
     private static DirectedReading[] Merged(IEnumerable<DirectedReading> readings)
     {
