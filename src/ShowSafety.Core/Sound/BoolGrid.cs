@@ -6,9 +6,6 @@ internal sealed class BoolGrid(int side)
 {
     private readonly bool[] _values = new bool[side * side];
 
-    /// <summary>Number of columns and of rows.</summary>
-    public int Side => side;
-
     /// <summary>The value of a column and row.</summary>
     public bool this[int column, int row]
     {
@@ -29,6 +26,18 @@ internal sealed class BoolGrid(int side)
         }
 
         return wider;
+    }
+
+    /// <summary>Yes where either grid of the same side says yes.</summary>
+    public BoolGrid Or(BoolGrid other)
+    {
+        var either = new BoolGrid(side);
+        for (int i = 0; i < _values.Length; i++)
+        {
+            either._values[i] = _values[i] || other._values[i];
+        }
+
+        return either;
     }
 
     private void Mark(int column, int row)

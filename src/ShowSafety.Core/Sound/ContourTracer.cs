@@ -7,8 +7,9 @@ namespace ShowSafety.Core.Sound;
 /// <summary>
 /// Finds the area where a value that falls away from the engines is at or above a threshold. A window is widened until
 /// its edge is below; a coarse grid is sampled; cells that the boundary may cross, their neighbours and those about an
-/// engine are sampled four times finer; the boundary is traced between samples by bisection, holes are filled, what rays
-/// from each engine find is added, and the whole is widened by more than half a fine cell, so that what pokes out between samples lies inside.
+/// engine are sampled four times finer; the boundary is traced between samples, holes are filled, what rays from each
+/// engine find is added, and the whole is widened by more than half a fine cell, so that what pokes out between samples
+/// lies inside. A margin is the value less the threshold: zero or more is inside.
 /// </summary>
 internal sealed class ContourTracer
 {
@@ -37,18 +38,18 @@ internal sealed class ContourTracer
     /// <summary>The area; valid, possibly empty.</summary>
     public Geometry AreaAtOrAbove(Func<PlanPoint, double> valueAt, double threshold)
     {
-        bool In(PlanPoint place) => valueAt(place) >= threshold;
-        (PlanPoint corner, double size) = Window(In);
+        double Margin(PlanPoint place) => valueAt(place) - threshold;
+        (PlanPoint corner, double size) = Window(place => Margin(place) >= 0);
         if (size > LargestPadMetres)
         {
             return Square(corner, size);
         }
 
-        BoolGrid inside = Sample(In, corner, size);
+        MarginGrid margins = Sample(Margin, corner, size);
         double cell = size / FineCells;
         Geometry traced = SiteGeometry.Union([
-            new LoopTracer(inside, corner, cell, In).Union(),
-            .. _engines.Select(e => new StarTracer(e.Place, e.HeadingDegrees, 2 * size).Area(In)),
+            new LoopTracer(margins, corner, cell, Margin).Union(),
+            .. _engines.Select(e => new StarTracer(e.Place, e.HeadingDegrees, 2 * size).Area(Margin)),
         ]);
         return traced.IsEmpty
             ? SiteGeometry.Empty
@@ -89,11 +90,11 @@ internal sealed class ContourTracer
     }
 
     // Nodes of the fine grid; the outermost ring stays out, so that every boundary closes.
-    private BoolGrid Sample(Func<PlanPoint, bool> isIn, PlanPoint corner, double size)
+    private MarginGrid Sample(Func<PlanPoint, double> marginAt, PlanPoint corner, double size)
     {
         double cell = size / FineCells;
         PlanPoint Node(double i, double j) => new(corner.XMetres + (i * cell), corner.YMetres + (j * cell));
-        var coarse = new BoolGrid(CoarseCells + 1);
+        var coarse = new MarginGrid(CoarseCells + 1, 0);
         Parallel.For(
             0,
             CoarseCells + 1,
@@ -101,24 +102,27 @@ internal sealed class ContourTracer
             {
                 for (int j = 0; j <= CoarseCells; j++)
                 {
-                    coarse[i, j] = isIn(Node(i * FinePerCoarse, j * FinePerCoarse));
+                    coarse[i, j] = marginAt(Node(i * FinePerCoarse, j * FinePerCoarse));
                 }
             }
         );
 
-        var fine = new BoolGrid(FineCells + 1);
-        bool Centre(int i, int j) => isIn(Node((i + 0.5) * FinePerCoarse, (j + 0.5) * FinePerCoarse));
-        BoolGrid refine = Mixed(coarse, Centre, corner, size).Dilated();
+        double Centre(int i, int j) => marginAt(Node((i + 0.5) * FinePerCoarse, (j + 0.5) * FinePerCoarse));
+        BoolGrid refine = Refined(coarse, Centre, corner, size);
+        var fine = new MarginGrid(FineCells + 1, MarginGrid.OutsideUnknown);
         Parallel.For(
             1,
             FineCells,
             i =>
             {
+                int ci = Math.Min(i / FinePerCoarse, CoarseCells - 1);
                 for (int j = 1; j < FineCells; j++)
                 {
-                    int ci = Math.Min(i / FinePerCoarse, CoarseCells - 1);
                     int cj = Math.Min(j / FinePerCoarse, CoarseCells - 1);
-                    fine[i, j] = refine[ci, cj] ? isIn(Node(i, j)) : coarse[ci, cj];
+                    fine[i, j] =
+                        refine[ci, cj] ? marginAt(Node(i, j))
+                        : coarse.IsIn(ci, cj) ? MarginGrid.InsideUnknown
+                        : MarginGrid.OutsideUnknown;
                 }
             }
         );
@@ -126,7 +130,30 @@ internal sealed class ContourTracer
         return fine;
     }
 
-    private BoolGrid Mixed(BoolGrid coarse, Func<int, int, bool> centre, PlanPoint corner, double size)
+    // Cells the boundary may cross and their neighbours, save those where the level is far from the threshold.
+    private BoolGrid Refined(MarginGrid coarse, Func<int, int, double> centre, PlanPoint corner, double size)
+    {
+        BoolGrid mixed = Mixed(coarse, centre).Dilated();
+        for (int i = 0; i < CoarseCells; i++)
+        {
+            for (int j = 0; j < CoarseCells; j++)
+            {
+                mixed[i, j] = mixed[i, j] && !coarse.IsFarFromZero(i, j);
+            }
+        }
+
+        var near = new BoolGrid(CoarseCells);
+        foreach (PlanPoint seed in _seeds)
+        {
+            int i = (int)((seed.XMetres - corner.XMetres) / size * CoarseCells);
+            int j = (int)((seed.YMetres - corner.YMetres) / size * CoarseCells);
+            near[Math.Clamp(i, 0, CoarseCells - 1), Math.Clamp(j, 0, CoarseCells - 1)] = true;
+        }
+
+        return mixed.Or(near.Dilated());
+    }
+
+    private static BoolGrid Mixed(MarginGrid coarse, Func<int, int, double> centre)
     {
         var mixed = new BoolGrid(CoarseCells);
         Parallel.For(
@@ -136,22 +163,12 @@ internal sealed class ContourTracer
             {
                 for (int j = 0; j < CoarseCells; j++)
                 {
-                    bool first = coarse[i, j];
                     mixed[i, j] =
-                        coarse[i + 1, j] != first
-                        || coarse[i, j + 1] != first
-                        || coarse[i + 1, j + 1] != first
-                        || centre(i, j) != first;
+                        !coarse.IsFarFromZero(i, j)
+                        && (coarse.IsMixed(i, j) || centre(i, j) >= 0 != coarse.IsIn(i, j));
                 }
             }
         );
-
-        foreach (PlanPoint seed in _seeds)
-        {
-            int i = (int)((seed.XMetres - corner.XMetres) / size * CoarseCells);
-            int j = (int)((seed.YMetres - corner.YMetres) / size * CoarseCells);
-            mixed[Math.Clamp(i, 0, CoarseCells - 1), Math.Clamp(j, 0, CoarseCells - 1)] = true;
-        }
 
         return mixed;
     }

@@ -5,21 +5,29 @@ namespace ShowSafety.Core.Sound;
 
 /// <summary>
 /// Turns a grid of inside and outside nodes into closed loops (marching squares). Each grid edge between an inside and
-/// an outside node carries one point, found by bisection and moved to its outer side; in a cell with two inside nodes on a
+/// an outside node carries one point on the outer side of the boundary; in a cell with two inside nodes on a
 /// diagonal they are joined.
 /// </summary>
-internal sealed class LoopTracer(BoolGrid inside, PlanPoint corner, double cell, Func<PlanPoint, bool> isIn)
+internal sealed class LoopTracer(
+    MarginGrid margins,
+    PlanPoint corner,
+    double cell,
+    Func<PlanPoint, double> marginAt
+)
 {
     private const int Bisections = 6;
+
+    // Share of an edge, what six bisections leave open.
+    private const double Beyond = 1.0 / 64;
 
     private readonly Dictionary<(int I, int J, bool Upright), (int I, int J, bool Upright)> _next = [];
 
     /// <summary>The union of everything the loops enclose, holes filled.</summary>
     public Geometry Union()
     {
-        for (int i = 0; i < inside.Side - 1; i++)
+        for (int i = 0; i < margins.Side - 1; i++)
         {
-            for (int j = 0; j < inside.Side - 1; j++)
+            for (int j = 0; j < margins.Side - 1; j++)
             {
                 Link(i, j);
             }
@@ -37,10 +45,10 @@ internal sealed class LoopTracer(BoolGrid inside, PlanPoint corner, double cell,
         (int, int, bool) top = (i, j + 1, false);
         (int, int, bool) left = (i, j, true);
         int corners =
-            (inside[i, j] ? 1 : 0)
-            | (inside[i + 1, j] ? 2 : 0)
-            | (inside[i + 1, j + 1] ? 4 : 0)
-            | (inside[i, j + 1] ? 8 : 0);
+            (margins.IsIn(i, j) ? 1 : 0)
+            | (margins.IsIn(i + 1, j) ? 2 : 0)
+            | (margins.IsIn(i + 1, j + 1) ? 4 : 0)
+            | (margins.IsIn(i, j + 1) ? 8 : 0);
         switch (corners)
         {
             case 1:
@@ -108,22 +116,38 @@ internal sealed class LoopTracer(BoolGrid inside, PlanPoint corner, double cell,
         }
     }
 
+    // A little beyond where a straight line between the margins crosses, if that is outside; else bisected from there on.
     private PlanPoint Crossing((int I, int J, bool Upright) edge)
     {
-        PlanPoint first = Node(edge.I, edge.J);
-        PlanPoint second = edge.Upright ? Node(edge.I, edge.J + 1) : Node(edge.I + 1, edge.J);
-        (PlanPoint within, PlanPoint beyond) = inside[edge.I, edge.J] ? (first, second) : (second, first);
+        (int I, int J) first = (edge.I, edge.J);
+        (int I, int J) second = edge.Upright ? (edge.I, edge.J + 1) : (edge.I + 1, edge.J);
+        ((int I, int J) within, (int I, int J) beyond) = margins.IsIn(edge.I, edge.J) ? (first, second) : (second, first);
+        double inner = margins[within.I, within.J];
+        double outer = margins[beyond.I, beyond.J];
+        PlanPoint from = Node(within.I, within.J);
+        PlanPoint to = Node(beyond.I, beyond.J);
 
         // Never onto the node itself, so that two loops can't touch there.
         double low = 0;
         double high = 1 - 1e-3;
+        if (double.IsFinite(inner) && double.IsFinite(outer))
+        {
+            double guess = Math.Min(high, (inner / (inner - outer)) + Beyond);
+            if (marginAt(Between(from, to, guess)) < 0)
+            {
+                return Between(from, to, guess);
+            }
+
+            low = guess;
+        }
+
         for (int step = 0; step < Bisections; step++)
         {
             double middle = (low + high) / 2;
-            (low, high) = isIn(Between(within, beyond, middle)) ? (middle, high) : (low, middle);
+            (low, high) = marginAt(Between(from, to, middle)) >= 0 ? (middle, high) : (low, middle);
         }
 
-        return Between(within, beyond, high);
+        return Between(from, to, high);
     }
 
     private PlanPoint Node(int i, int j) => new(corner.XMetres + (i * cell), corner.YMetres + (j * cell));

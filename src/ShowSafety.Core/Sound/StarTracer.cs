@@ -13,13 +13,21 @@ internal sealed class StarTracer(PlanPoint centre, double headingDegrees, double
     private const double FirstMetres = 0.3;
     private const double Growth = 1.15;
     private const double NearFieldMetres = 6;
-    private const int Bisections = 6;
+    private const int Bisections = 12;
+
+    // Spreading alone is 20 dB a decade; near the engine a turn towards a lobe may raise the level faster.
+    private const double FallsDbPerDecade = 30;
+    private const double RisesDbPerDecade = 60;
+
+    // How far under the threshold, and how far beyond the boundary as a share of distance, the outer end may be.
+    private const double CloseDb = 0.04;
+    private const double BeyondShare = 0.001;
 
     /// <summary>The star-shaped area, empty when no ray finds anything.</summary>
-    public Geometry Area(Func<PlanPoint, bool> isIn)
+    public Geometry Area(Func<PlanPoint, double> marginAt)
     {
         var reach = new double[Rays];
-        Parallel.For(0, Rays, ray => reach[ray] = Reach(headingDegrees + ray, isIn));
+        Parallel.For(0, Rays, ray => reach[ray] = Reach(headingDegrees + ray, marginAt));
         if (reach.All(r => r <= 0))
         {
             return SiteGeometry.Empty;
@@ -40,32 +48,50 @@ internal sealed class StarTracer(PlanPoint centre, double headingDegrees, double
         );
     }
 
-    // The first place outside along the ray beyond the near field, at the outer end of the last step still inside. Near
-    // the engine the slant changes the angle from the axis, so that a level may fall and rise again: there the farthest
-    // place inside counts.
-    private double Reach(double heading, Func<PlanPoint, bool> isIn)
+    // The first place outside along the ray beyond the near field. Near the engine the slant changes the angle from the
+    // axis, so that a level may fall and rise again: there the farthest place inside counts. The farther the level is
+    // from the threshold, the longer the step; a step over a gap makes the area larger, never smaller.
+    private double Reach(double heading, Func<PlanPoint, double> marginAt)
     {
-        double low = 0;
-        double high = FirstMetres;
-        bool inside = isIn(centre.Along(heading, high));
-        while (high < reachMetres && (inside || high < NearFieldMetres))
+        double MarginAt(double metres) => marginAt(centre.Along(heading, metres));
+        (double Metres, double Db) within = default;
+        (double Metres, double Db) beyond = default;
+        double at = FirstMetres;
+        double margin = MarginAt(at);
+        while (at < reachMetres && (margin >= 0 || at < NearFieldMetres))
         {
-            low = inside ? high : low;
-            high *= Growth;
-            inside = isIn(centre.Along(heading, high));
+            double step = Math.Pow(10, margin >= 0 ? margin / FallsDbPerDecade : -margin / RisesDbPerDecade);
+            bool inside = margin >= 0;
+            within = inside ? (at, margin) : within;
+            at *= Math.Max(Growth, step);
+            margin = MarginAt(at);
+            beyond = inside ? (at, margin) : beyond;
         }
 
-        return low > 0 ? Crossing(heading, low, low * Growth, isIn) : 0;
+        return within.Metres > 0 ? Crossing(within, beyond, MarginAt) : 0;
     }
 
-    private double Crossing(double heading, double low, double high, Func<PlanPoint, bool> isIn)
+    // Along the straight line between the margins over the logarithm of distance, a little beyond, every second time
+    // by halves, until the outer end is near the boundary.
+    private static double Crossing(
+        (double Metres, double Db) within,
+        (double Metres, double Db) beyond,
+        Func<double, double> marginAt
+    )
     {
-        for (int step = 0; step < Bisections; step++)
+        for (int step = 0; step < Bisections && beyond.Db < -CloseDb; step++)
         {
-            double middle = (low + high) / 2;
-            (low, high) = isIn(centre.Along(heading, middle)) ? (middle, high) : (low, middle);
+            double share = step % 2 == 0 ? within.Db / (within.Db - beyond.Db) : 0.5;
+            double metres = within.Metres * Math.Pow(beyond.Metres / within.Metres, share) * (1 + BeyondShare);
+            if (metres >= beyond.Metres)
+            {
+                break;
+            }
+
+            double margin = marginAt(metres);
+            (within, beyond) = margin >= 0 ? ((metres, margin), beyond) : (within, (metres, margin));
         }
 
-        return high;
+        return beyond.Metres;
     }
 }
