@@ -1,6 +1,7 @@
 using ShowSafety.Core.Measures;
 using ShowSafety.Core.Sound.Enclosures;
 using ShowSafety.Core.Sound.Outdoors;
+using ShowSafety.Core.Sound.Sources;
 
 namespace ShowSafety.Core.Sound;
 
@@ -14,6 +15,7 @@ internal sealed class CombinedScenes
     private const int FewStates = 32;
 
     private readonly RunningEngine[][] _statesByEngine;
+    private readonly PowerTable[] _tables;
     private readonly int _stateCount;
     private readonly int[]?[] _scenes;
     private readonly double[] _uncertaintyDb;
@@ -26,12 +28,20 @@ internal sealed class CombinedScenes
         // States of one engine share its emitters.
         _statesByEngine =
         [
-            .. scenes.OfType<RunningEngine[]>().SelectMany(s => s).Distinct().GroupBy(r => r.Emitters, (_, r) => r.ToArray()),
+            .. scenes
+                .OfType<RunningEngine[]>()
+                .SelectMany(s => s)
+                .Distinct()
+                .GroupBy(r => r.Emitters, (_, r) => r.ToArray()),
         ];
         RunningEngine[] states = [.. _statesByEngine.SelectMany(s => s)];
+        _tables = [.. states.Select(s => s.Table)];
         _stateCount = states.Length;
         _scenes = [.. scenes.Select(scene => scene?.Select(r => Array.IndexOf(states, r)).ToArray())];
-        _uncertaintyDb = [.. scenes.Select(s => (s ?? []).Select(r => r.ExpandedUncertaintyDb).DefaultIfEmpty(0).Max())];
+        _uncertaintyDb =
+        [
+            .. scenes.Select(s => (s ?? []).Select(r => r.ExpandedUncertaintyDb).DefaultIfEmpty(0).Max()),
+        ];
         _enclosure = enclosure;
         _airPerMetre = airPerMetre;
     }
@@ -83,7 +93,7 @@ internal sealed class CombinedScenes
                     double angle = DirectPath.Factors(emitter, height, place, ear, _airPerMetre, factors);
                     for (int i = 0; i < states.Length; i++)
                     {
-                        states[i].Power.Energies(angle, power);
+                        _tables[first + i].Energies(angle, power);
                         Add(power, factors, first + i, a, c);
                     }
                 }

@@ -109,24 +109,30 @@ internal sealed class ContourTracer
 
         double Centre(int i, int j) => marginAt(Node((i + 0.5) * FinePerCoarse, (j + 0.5) * FinePerCoarse));
         BoolGrid refine = Refined(coarse, Centre, corner, size);
+        return Fine(coarse, refine, (i, j) => marginAt(Node(i, j)));
+    }
+
+    private static MarginGrid Fine(MarginGrid coarse, BoolGrid refine, Func<int, int, double> marginAt)
+    {
         var fine = new MarginGrid(FineCells + 1, MarginGrid.OutsideUnknown);
         Parallel.For(
             1,
             FineCells,
             i =>
             {
-                int ci = Math.Min(i / FinePerCoarse, CoarseCells - 1);
+                int ci = i / FinePerCoarse;
                 for (int j = 1; j < FineCells; j++)
                 {
-                    int cj = Math.Min(j / FinePerCoarse, CoarseCells - 1);
+                    int cj = j / FinePerCoarse;
+                    bool even = i % 2 == 0 && j % 2 == 0;
                     fine[i, j] =
-                        refine[ci, cj] ? marginAt(Node(i, j))
+                        refine[ci, cj] && even ? marginAt(i, j)
                         : coarse.IsIn(ci, cj) ? MarginGrid.InsideUnknown
                         : MarginGrid.OutsideUnknown;
                 }
             }
         );
-
+        fine.FillOdd((i, j) => i > 0 && j > 0 && refine[i / FinePerCoarse, j / FinePerCoarse], marginAt);
         return fine;
     }
 
@@ -164,8 +170,7 @@ internal sealed class ContourTracer
                 for (int j = 0; j < CoarseCells; j++)
                 {
                     mixed[i, j] =
-                        !coarse.IsFarFromZero(i, j)
-                        && (coarse.IsMixed(i, j) || centre(i, j) >= 0 != coarse.IsIn(i, j));
+                        !coarse.IsFarFromZero(i, j) && (coarse.IsMixed(i, j) || centre(i, j) >= 0 != coarse.IsIn(i, j));
                 }
             }
         );

@@ -11,12 +11,7 @@ namespace ShowSafety.Core.Sound;
 /// <param name="earHeightMetres">Height of the ear above ground, 0 to 10 m.</param>
 /// <param name="dbA">Levels in dB(A) by combination.</param>
 /// <param name="dbC">Levels in dB(C) by combination; empty where nobody asks for them.</param>
-public delegate void LevelsByCombination(
-    PlanPoint place,
-    double earHeightMetres,
-    Span<double> dbA,
-    Span<double> dbC
-);
+public delegate void LevelsByCombination(PlanPoint place, double earHeightMetres, Span<double> dbA, Span<double> dbC);
 
 /// <summary>What the other rooms ask of the sound field of a plan.</summary>
 public interface ISoundLevels

@@ -8,12 +8,7 @@ namespace ShowSafety.Core.Sound;
 /// an outside node carries one point on the outer side of the boundary; in a cell with two inside nodes on a
 /// diagonal they are joined.
 /// </summary>
-internal sealed class LoopTracer(
-    MarginGrid margins,
-    PlanPoint corner,
-    double cell,
-    Func<PlanPoint, double> marginAt
-)
+internal sealed class LoopTracer(MarginGrid margins, PlanPoint corner, double cell, Func<PlanPoint, double> marginAt)
 {
     private const int Bisections = 6;
 
@@ -121,7 +116,9 @@ internal sealed class LoopTracer(
     {
         (int I, int J) first = (edge.I, edge.J);
         (int I, int J) second = edge.Upright ? (edge.I, edge.J + 1) : (edge.I + 1, edge.J);
-        ((int I, int J) within, (int I, int J) beyond) = margins.IsIn(edge.I, edge.J) ? (first, second) : (second, first);
+        ((int I, int J) within, (int I, int J) beyond) = margins.IsIn(edge.I, edge.J)
+            ? (first, second)
+            : (second, first);
         double inner = margins[within.I, within.J];
         double outer = margins[beyond.I, beyond.J];
         PlanPoint from = Node(within.I, within.J);

@@ -25,7 +25,11 @@ internal sealed class PeakScene(PeakSource[] sources, double expandedUncertainty
         {
             double flat = source.Place.DistanceMetres(place);
             double ear = Math.Max(0, earHeightMetres);
-            energy += source.Energy * OutdoorPath.HardGroundFactor(flat, source.HeightMetres, ear, 0);
+            double direct = OutdoorPath.SlantMetres(flat, source.HeightMetres - ear);
+            double image = OutdoorPath.SlantMetres(flat, source.HeightMetres + ear);
+
+            // The hard ground factor without air.
+            energy += source.Energy / (4 * Math.PI) * ((1 / (direct * direct)) + (1 / (image * image)));
         }
 
         return double.IsNaN(energy) ? double.NaN : Decibels.FromEnergy(energy);
