@@ -103,7 +103,7 @@ test_solution() {
 published_service_answers() {
   local folder="$results/published" line address service ok=1
   dotnet publish src/ShowSafety.Web -c "$configuration" --no-build -o "$folder" -v q || return 1
-  exec 3< <(cd / && exec dotnet "$folder/ShowSafety.Web.dll" --urls http://127.0.0.1:0)
+  exec 3< <(cd / && exec dotnet "$folder/ShowSafety.Web.dll" --urls http://127.0.0.1:0 --data "$results/data")
   service=$!
   read -r -t 60 -u 3 line
   address=$(grep -oE 'http://127\.0\.0\.1:[0-9]+' <<<"$line")

@@ -16,25 +16,46 @@ namespace ShowSafety.Core;
 public static class Assessor
 {
     /// <summary>Assesses a plan. Never throws for a plan that <see cref="PlanReader"/> accepts.</summary>
-    public static Assessment Assess(Plan plan)
+    /// <param name="plan">The plan.</param>
+    /// <param name="cancel">Ends the work early when nobody waits for it any more.</param>
+    /// <exception cref="OperationCanceledException">It was ended early.</exception>
+    public static Assessment Assess(Plan plan, CancellationToken cancel = default)
     {
-        Assessment assessment = WithoutCosts(plan);
-        return assessment with { FindOut = FindOutList.Of(plan, assessment) };
+        Assessment assessment = WithoutCosts(plan, cancel);
+        return assessment with { FindOut = FindOutList.Of(plan, assessment, cancel) };
+    }
+
+    /// <summary>
+    /// The assessment for a plan that is being moved about: everything but what not knowing costs in metres, which
+    /// takes an assessment of its own for each fact.
+    /// </summary>
+    /// <param name="plan">The plan.</param>
+    /// <param name="cancel">Ends the work early when nobody waits for it any more.</param>
+    /// <exception cref="OperationCanceledException">It was ended early.</exception>
+    public static Assessment AssessWithoutCosts(Plan plan, CancellationToken cancel = default)
+    {
+        Assessment assessment = WithoutCosts(plan, cancel);
+        return assessment with { FindOut = FindOutList.Unpriced(plan, assessment) };
     }
 
     /// <summary>The assessment without the prices of what is not known, which take assessments of their own.</summary>
-    internal static Assessment WithoutCosts(Plan plan)
+    internal static Assessment WithoutCosts(Plan plan, CancellationToken cancel = default)
     {
+        cancel.ThrowIfCancellationRequested();
         SoundField field = SoundField.Build(plan);
         SoundAssessment sound = SoundAssessor.Assess(plan, field);
+        cancel.ThrowIfCancellationRequested();
         ExposureAssessment exposure = ExposureAssessor.Assess(plan, field);
+        cancel.ThrowIfCancellationRequested();
         ExhaustAssessment exhaust = ExhaustAssessor.Assess(plan);
         IndoorAirAssessment indoorAir = IndoorAirAssessor.Assess(plan);
+        cancel.ThrowIfCancellationRequested();
         DebrisAssessment debris = DebrisAssessor.Assess(plan);
         SuppliesAssessment supplies = SuppliesAssessor.Assess(plan);
         CrowdAssessment crowd = CrowdAssessor.Assess(plan);
         GateAssessment gate = GateAssessor.Assess(plan);
         RoomAssessment[] rooms = [debris, exhaust, sound, exposure, indoorAir, supplies, crowd, gate];
+        cancel.ThrowIfCancellationRequested();
         LayoutAssessment layout = LayoutAssessor.Assess(plan, [.. rooms.SelectMany(r => r.Zones)]);
         return new()
         {

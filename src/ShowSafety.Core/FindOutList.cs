@@ -20,10 +20,20 @@ public static class FindOutList
         .ToFrozenDictionary(f => f.FullName);
 
     /// <summary>The list, the costliest first.</summary>
-    public static ValueList<FindOutItem> Of(Plan plan, Assessment assessment) =>
+    /// <param name="plan">The plan.</param>
+    /// <param name="assessment">Its assessment.</param>
+    /// <param name="cancel">Ends the pricing early.</param>
+    public static ValueList<FindOutItem> Of(Plan plan, Assessment assessment, CancellationToken cancel = default) =>
+        Ordered(plan, assessment, assumption => Gain(plan, assessment, assumption, cancel));
+
+    /// <summary>The list without what not knowing costs in metres of crowd line.</summary>
+    public static ValueList<FindOutItem> Unpriced(Plan plan, Assessment assessment) =>
+        Ordered(plan, assessment, _ => null);
+
+    private static ValueList<FindOutItem> Ordered(Plan plan, Assessment assessment, Func<Assumption, Quantity?> gain) =>
         [
             .. Missing(plan, assessment)
-                .Concat(Assumed(plan, assessment))
+                .Concat(Assumed(assessment, gain))
                 .OrderByDescending(i => i.Cost ?? Severity.Note)
                 .ThenByDescending(i => i.LineMetres?.Best ?? 0)
                 .ThenBy(i => i.Field, StringComparer.Ordinal)
@@ -65,12 +75,12 @@ public static class FindOutList
             ));
     }
 
-    private static IEnumerable<FindOutItem> Assumed(Plan plan, Assessment assessment) =>
+    private static IEnumerable<FindOutItem> Assumed(Assessment assessment, Func<Assumption, Quantity?> gain) =>
         assessment
             .Assumptions.Where(a => a.Pedigree == Pedigree.Assumed)
-            .Select(a => new FindOutItem(a.Field, a.ElementId, a.Meaning, a.FindOut, null, Gain(plan, assessment, a)));
+            .Select(a => new FindOutItem(a.Field, a.ElementId, a.Meaning, a.FindOut, null, gain(a)));
 
-    private static Quantity? Gain(Plan plan, Assessment assessment, Assumption assumption)
+    private static Quantity? Gain(Plan plan, Assessment assessment, Assumption assumption, CancellationToken cancel)
     {
         if (Fields[assumption.Field].Hopeful is not { } hopeful || Distance(assessment) is not { } now)
         {
@@ -78,8 +88,8 @@ public static class FindOutList
         }
 
         Plan known = PlanEdit.WithStated(plan, assumption.Pointer, hopeful);
-        return Distance(Assessor.WithoutCosts(known)) is { } then && now - then > SmallestGainMetres
-            ? Quantity.Plain(now - then, Unit.Metre)
+        return Distance(Assessor.WithoutCosts(known, cancel)) is { } then
+            ? Quantity.Plain(now - then > SmallestGainMetres ? now - then : 0, Unit.Metre)
             : null;
     }
 

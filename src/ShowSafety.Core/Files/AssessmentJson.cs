@@ -17,24 +17,30 @@ public static class AssessmentJson
     /// <summary>Name and version of the file format.</summary>
     public const string SchemaName = "showsafety-assessment/1";
 
-    private static readonly JsonSerializerOptions Options = new(JsonSerializerDefaults.Web)
-    {
-        WriteIndented = true,
-        Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping,
-        DefaultIgnoreCondition = JsonIgnoreCondition.WhenWritingNull,
-        TypeInfoResolver = new DefaultJsonTypeInfoResolver { Modifiers = { WithoutWhatStandsElsewhere } },
-        Converters =
+    internal static JsonSerializerOptions Options { get; } =
+        new(JsonSerializerDefaults.Web)
         {
-            new RoundedNumberConverter(),
-            new QuantityConverter(),
-            new GeometryConverter(),
-            new PlanPointConverter(),
-            new JsonStringEnumConverter(JsonNamingPolicy.CamelCase),
-        },
-    };
+            WriteIndented = true,
+            Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping,
+            DefaultIgnoreCondition = JsonIgnoreCondition.WhenWritingNull,
+            TypeInfoResolver = new DefaultJsonTypeInfoResolver { Modifiers = { WithoutWhatStandsElsewhere } },
+            Converters =
+            {
+                new RoundedNumberConverter(),
+                new QuantityConverter(),
+                new GeometryConverter(),
+                new PlanPointConverter(),
+                new JsonStringEnumConverter(JsonNamingPolicy.CamelCase),
+            },
+        };
+
+    internal static JsonSerializerOptions Dense { get; } = new(Options) { WriteIndented = false };
 
     /// <summary>The assessment of a plan as UTF-8 JSON.</summary>
-    public static byte[] Write(Plan plan, Assessment assessment)
+    /// <param name="plan">The plan.</param>
+    /// <param name="assessment">Its assessment.</param>
+    /// <param name="indented">Whether it is laid out for reading; otherwise it takes the least room.</param>
+    public static byte[] Write(Plan plan, Assessment assessment, bool indented = true)
     {
         var phrases = new Phrasebook(assessment.Names);
         var document = new AssessmentDocument(
@@ -51,7 +57,7 @@ public static class AssessmentJson
             assessment.Assumptions,
             [.. assessment.CitationIds.Select(CitationRegistry.Get)]
         );
-        return JsonSerializer.SerializeToUtf8Bytes(document, Options);
+        return JsonSerializer.SerializeToUtf8Bytes(document, indented ? Options : Dense);
     }
 
     /// <summary>Findings and zones of all rooms stand in lists of their own, with their sentences.</summary>

@@ -20,7 +20,7 @@ public static class LevelsCsv
         var text = new StringBuilder("state,x_metres,y_metres,ear_height_metres,best_dba,planning_dba,status\n");
         SoundField field = SoundField.Build(plan);
         SortedDictionary<string, string> states = LoudestStates(assessment.Sound);
-        string state = string.Join(' ', states.Select(s => $"{s.Key}:{s.Value}"));
+        string state = Quoted(string.Join(' ', states.Select(s => $"{s.Key}:{s.Value}")));
         foreach (PlanPoint place in Places(plan.Site.Outline))
         {
             // No engine with a known level is "cannot tell", never silence.
@@ -32,6 +32,10 @@ public static class LevelsCsv
 
         return text.ToString();
     }
+
+    // Ids are the user's own words and may hold a comma (RFC 4180).
+    private static string Quoted(string text) =>
+        text.AsSpan().ContainsAny(',', '"') ? '"' + text.Replace("\"", "\"\"", StringComparison.Ordinal) + '"' : text;
 
     private static string Status(Assessment assessment)
     {

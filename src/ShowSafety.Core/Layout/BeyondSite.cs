@@ -1,4 +1,3 @@
-using NetTopologySuite.Densify;
 using NetTopologySuite.Geometries;
 using ShowSafety.Core.Measures;
 using ShowSafety.Core.Plans;
@@ -10,12 +9,8 @@ internal static class BeyondSite
 {
     private const double SliverSquareMetres = 0.01;
 
-    // The reach beyond an edge is measured at points no farther apart than this; it is added to the reach, so that
-    // sampling never shortens it.
-    private const double SampleMetres = 2;
-
-    // A point nearest to a corner lies beyond both edges that meet there.
-    private const double SameDistanceMetres = 0.01;
+    // A reach shorter than this is the sampling's own allowance along an edge the zone only touches at a corner.
+    private const double ShortestMetres = 0.15;
 
     public static ValueList<BeyondEdge> Of(Plan plan, ValueList<Zone> zones)
     {
@@ -68,34 +63,11 @@ internal static class BeyondSite
             return [];
         }
 
-        LineString[] edges = EdgesOf(site.Outline);
-        var reach = new double[edges.Length];
-        foreach (Coordinate corner in Densifier.Densify(outside, SampleMetres).Coordinates)
-        {
-            Reach(edges, new PlanPoint(corner.X, corner.Y), reach);
-        }
-
+        double[] reach = OutsideReach.Of(site.Outline, outside);
         return Enumerable
-            .Range(0, edges.Length)
-            .Where(i => reach[i] > SameDistanceMetres)
+            .Range(0, reach.Length)
+            .Where(i => reach[i] > ShortestMetres)
             .Select(i => Described(site, zone, i, reach[i]));
-    }
-
-    private static LineString[] EdgesOf(ValueList<PlanPoint> ring) =>
-        [.. ring.Select((from, i) => SiteGeometry.Line([from, ring[(i + 1) % ring.Count]]))];
-
-    private static void Reach(LineString[] edges, PlanPoint corner, double[] reach)
-    {
-        Point point = SiteGeometry.Point(corner);
-        double[] distances = [.. edges.Select(e => e.Distance(point))];
-        double nearest = distances.Min();
-        for (int i = 0; i < edges.Length; i++)
-        {
-            if (distances[i] <= nearest + SameDistanceMetres)
-            {
-                reach[i] = Math.Max(reach[i], distances[i]);
-            }
-        }
     }
 
     private static BeyondEdge Described(Site site, Zone zone, int edge, double reach)
@@ -106,7 +78,10 @@ internal static class BeyondSite
             zone.Row,
             zone.ElementId,
             reach,
-            said.Min(s => s.EmptyToMetres?.Value),
+            // One entry that says who is there and not how far the ground is empty leaves the edge open.
+            said.All(s => s.EmptyToMetres is not null)
+                ? said.Min(s => s.EmptyToMetres?.Value)
+                : null,
             said.Select(s => s.WhoIsThere).FirstOrDefault(w => w is not null)
         );
     }

@@ -1,5 +1,6 @@
 using NetTopologySuite.Geometries;
 using ShowSafety.Core.Measures;
+using ShowSafety.Core.Plans;
 
 namespace ShowSafety.Core.Layout;
 
@@ -9,6 +10,15 @@ public static class KeepOut
     /// <summary>The zones that exclude an audience, in the order given.</summary>
     public static ValueList<Zone> Excluding(IEnumerable<Zone> zones, Audience whom) =>
         [.. zones.Where(z => z.Effect == ZoneEffect.Excludes && (z.Whom & whom) != 0 && !z.Area.IsEmpty)];
+
+    /// <summary>Who stands at the crowd line: visitors, and children unless the plan says that none come.</summary>
+    public static Audience PublicOf(Plan plan)
+    {
+        PersonGroup[] visitors = [.. plan.People.Where(p => p.Role == PersonRole.Visitor)];
+        return visitors.Length == 0 || visitors.Any(Occupants.MayHoldChildren)
+            ? Audience.Visitors | Audience.Children
+            : Audience.Visitors;
+    }
 
     /// <summary>The union of the zones that exclude an audience.</summary>
     public static Geometry For(IEnumerable<Zone> zones, Audience whom) =>

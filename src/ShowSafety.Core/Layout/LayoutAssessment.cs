@@ -6,7 +6,7 @@ namespace ShowSafety.Core.Layout;
 /// <summary>Where people may be: areas made from the zones, the planned crowd line checked, a line suggested.</summary>
 public sealed record LayoutAssessment : RoomAssessment
 {
-    /// <summary>Union of every zone that excludes visitors, not clipped to the site.</summary>
+    /// <summary>Union of every zone that excludes visitors or, unless none come, children; not clipped to the site.</summary>
     public required Geometry PublicKeepOut { get; init; }
 
     /// <summary>Union of every zone that excludes crew, not clipped to the site.</summary>

@@ -10,9 +10,13 @@ public static class LayoutAssessor
     /// <summary>Assesses a plan with the zones of every room.</summary>
     public static LayoutAssessment Assess(Plan plan, ValueList<Zone> zones)
     {
-        ValueList<Zone> publicZones = KeepOut.Excluding(zones, Audience.Visitors);
+        ValueList<Zone> publicZones = KeepOut.Excluding(zones, KeepOut.PublicOf(plan));
         Geometry publicKeepOut = SiteGeometry.Union(publicZones.Select(z => z.Area));
-        ValueList<PlanPoint> suggested = SuggestedLine.Of(plan, publicKeepOut);
+        ValueList<PlanPoint> suggested = SuggestedLine.OnlyIfOutside(
+            SuggestedLine.Of(plan, publicKeepOut),
+            publicZones,
+            publicKeepOut
+        );
         ValueList<LineStretch> stretches = LineCheck.Of(suggested, publicZones, publicKeepOut);
         var layout = new LayoutAssessment
         {

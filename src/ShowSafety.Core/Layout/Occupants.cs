@@ -52,8 +52,12 @@ internal static class Occupants
             ? new(group.Id, group.Name ?? group.Id, OccupantKind.People, AudienceOf(group), area, group.Presence)
             : null;
 
+    /// <summary>Whether children may be in a group: stated, or not stated of people who come as they are.</summary>
+    public static bool MayHoldChildren(PersonGroup group) =>
+        group.Children is { } stated ? stated > 0 : group.Role is PersonRole.Visitor or PersonRole.Neighbour;
+
     private static Audience AudienceOf(PersonGroup group) =>
-        (group.Children > 0 ? Audience.Children : Audience.None)
+        (MayHoldChildren(group) ? Audience.Children : Audience.None)
         | group.Role switch
         {
             PersonRole.Crew => Audience.Crew,

@@ -10,6 +10,8 @@ internal sealed class RunClock(Plan plan)
     private static readonly TimeSpan CoolDown = TimeSpan.FromMinutes(30);
     private static readonly TimeSpan EarlyStart = TimeSpan.FromMinutes(15);
 
+    private static readonly TimeSpan Day = TimeSpan.FromDays(1);
+
     private readonly ValueList<(TimeSpan From, TimeSpan To)> _runs =
     [
         .. (plan.Programme?.Runs ?? []).Select(r =>
@@ -24,5 +26,11 @@ internal sealed class RunClock(Plan plan)
         presence.Count == 0
         || _runs.Count == 0
         || (phases & Phases.Standing) != 0
-        || presence.Any(p => _runs.Any(run => p.From.ToTimeSpan() < run.To && run.From < p.To.ToTimeSpan()));
+        || presence.Any(p =>
+            _runs.Any(run => Meets(p, run, TimeSpan.Zero) || Meets(p, run, Day) || Meets(p, run, -Day))
+        );
+
+    // A run may go on past midnight, or start so early that people are there from the evening before.
+    private static bool Meets(Presence presence, (TimeSpan From, TimeSpan To) run, TimeSpan later) =>
+        presence.From.ToTimeSpan() + later < run.To && run.From < presence.To.ToTimeSpan() + later;
 }

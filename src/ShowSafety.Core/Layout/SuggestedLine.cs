@@ -34,6 +34,16 @@ internal static class SuggestedLine
         return Ground(plan, free) is { } ground ? EdgeTowardsKeepOut(ground, site) : [];
     }
 
+    /// <summary>
+    /// The line if it lies outside every zone, else none. It is made outside them; this asks the check that judges the
+    /// planned line, because a line nobody checked must not be printed as a suggestion.
+    /// </summary>
+    public static ValueList<PlanPoint> OnlyIfOutside(
+        ValueList<PlanPoint> line,
+        ValueList<Zone> excluding,
+        Geometry keepOut
+    ) => LineCheck.Of(line, excluding, keepOut).All(stretch => stretch.MeetsRules) ? line : [];
+
     private static Geometry? Ground(Plan plan, Geometry free)
     {
         Geometry[] pieces =
@@ -79,15 +89,30 @@ internal static class SuggestedLine
         LineString? longest = merger.GetMergedLineStrings().OfType<LineString>().MaxBy(l => l.Length);
         return longest is null
             ? []
-            :
-            [
-                .. DouglasPeuckerSimplifier
+            : WithoutStandstill(
+                DouglasPeuckerSimplifier
                     .Simplify(longest, StraightenedMetres)
                     .Coordinates.Select(c => new PlanPoint(
                         Math.Round(c.X, RoundedDecimals),
                         Math.Round(c.Y, RoundedDecimals)
                     ))
-                    .Distinct(),
-            ];
+            );
+    }
+
+    // Only neighbours that became the same point are one. A line that runs into a gap between two zones and out again
+    // may pass the same decimetre twice, and a closed line ends where it began: dropping such a corner would cut
+    // through a zone.
+    private static ValueList<PlanPoint> WithoutStandstill(IEnumerable<PlanPoint> points)
+    {
+        var line = new List<PlanPoint>();
+        foreach (PlanPoint point in points)
+        {
+            if (line.Count == 0 || line[^1] != point)
+            {
+                line.Add(point);
+            }
+        }
+
+        return [.. line];
     }
 }

@@ -129,6 +129,8 @@ public sealed class SoundField : ISoundLevels
     /// <param name="rows">Number of rows, 1 or more.</param>
     /// <param name="earHeightMetres">Height of the ear, 0 to 10 m.</param>
     /// <param name="stateByEngine">Throttle state id by engine id.</param>
+    /// <param name="cancel">Ends the work early when nobody waits for it any more.</param>
+    /// <exception cref="OperationCanceledException">It was ended early.</exception>
     /// <exception cref="ArgumentOutOfRangeException">No grid, or one over <see cref="Sound.LevelGrid.LargestCount"/>.</exception>
     public LevelGrid? Grid(
         PlanPoint lowerLeft,
@@ -136,7 +138,8 @@ public sealed class SoundField : ISoundLevels
         int columns,
         int rows,
         double earHeightMetres,
-        IReadOnlyDictionary<string, string> stateByEngine
+        IReadOnlyDictionary<string, string> stateByEngine,
+        CancellationToken cancel = default
     )
     {
         if (!(stepMetres > 0) || columns < 1 || rows < 1 || (long)columns * rows > LevelGrid.LargestCount)
@@ -156,6 +159,7 @@ public sealed class SoundField : ISoundLevels
         Parallel.For(
             0,
             rows,
+            new ParallelOptions { CancellationToken = cancel },
             row =>
             {
                 for (int column = 0; column < columns; column++)

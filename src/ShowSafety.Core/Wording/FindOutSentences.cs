@@ -18,8 +18,10 @@ public static class FindOutSentences
         {
             { Cost: Severity.Stop } => "without it: NOT TO RUN",
             { Cost: Severity.Act } => "without it: cannot tell, to be closed by name",
+            { Cost: Severity.Note } => "without it: noted only",
+            { LineMetres: { Best: 0 } } => "a cautious value is used; the line would not come closer",
             { LineMetres: { } metres } => $"costs about {ValueFormat.Best(metres)} of crowd line",
-            _ => "a cautious value is used; the line would not come closer",
+            _ => "a cautious value is used; what it costs in crowd line could not be told",
         };
 
     /// <summary>How a volunteer gets it.</summary>

@@ -40,7 +40,7 @@ internal static class LayoutPhrases
         ),
         new(
             "layout.no-line-possible",
-            "No crowd line on this site meets the rules chosen: the zones that keep visitors out leave no ground to stand on.",
+            "No crowd line that meets the rules chosen was found on this site: the zones that keep visitors out leave no ground, or none a line could be drawn on.",
             "Choose a larger site, turn the bench, or show the engine standing still."
         ),
         new(

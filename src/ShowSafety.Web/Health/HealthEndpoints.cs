@@ -15,7 +15,8 @@ internal static class HealthEndpoints
             .MapGet("/health", GetHealth)
             .WithName("GetHealth")
             .WithTags("Health")
-            .WithSummary("State of the service");
+            .WithSummary("State of the service")
+            .WithDescription("Says that the service runs, and which version.");
         return routes;
     }
 

@@ -1,4 +1,5 @@
 using Microsoft.AspNetCore.Connections;
+using ShowSafety.Web.Plans;
 
 namespace ShowSafety.Web.Hosting;
 
@@ -21,12 +22,16 @@ internal static class LocalHost
         builder.Logging.AddFilter("Microsoft.AspNetCore", LogLevel.Warning);
         // A start that fails ends in an exception or in our own sentence; the stack trace before it helps nobody.
         builder.Logging.AddFilter("Microsoft.Extensions.Hosting.Internal.Host", LogLevel.Critical);
-        builder.WebHost.ConfigureKestrel(kestrel => kestrel.AddServerHeader = false);
+        builder.WebHost.ConfigureKestrel(kestrel =>
+        {
+            kestrel.AddServerHeader = false;
+            kestrel.Limits.MaxRequestBodySize = RequestBody.MostBytesThrownAway;
+        });
         return builder;
     }
 
     /// <summary>Runs until stopped. Prints the address in one line once it answers there.</summary>
-    /// <returns>0 when stopped by the user, 1 when the address is taken.</returns>
+    /// <returns>0 when stopped by the user, 1 when the address is taken or the data folder can't be used.</returns>
     public static async Task<int> RunAndSayAddressAsync(this WebApplication app, TextWriter output, TextWriter errors)
     {
         app.Lifetime.ApplicationStarted.Register(() =>
@@ -42,6 +47,11 @@ internal static class LocalHost
             await errors.WriteLineAsync(
                 "Another program already listens there. Choose another port, for example --urls http://127.0.0.1:5082"
             );
+            return 1;
+        }
+        catch (DataFolderException problem)
+        {
+            await errors.WriteLineAsync(problem.Message);
             return 1;
         }
     }

@@ -76,6 +76,39 @@ public sealed class LayoutPropertyTests
                 iter: 200
             );
 
+    // A line that runs into a gap between two zones and out again past the same decimetre once lost that corner.
+    [Fact]
+    public void Assess_NarrowGapBetweenZones_SuggestsALineRoundThemAll()
+    {
+        (double X, double Y, double Radius)[] circles =
+        [
+            (5, -19.191830197540146, 1),
+            (0, 0, 8),
+            (32.217068428878406, -24.842105263157883, 14.958333333333334),
+            (27.80945658147815, 0, 13),
+            (0, 16, 19.757575757575758),
+            (0, -4.532497893931106, 22.117124394184166),
+        ];
+        ValueList<Zone> zones =
+        [
+            .. circles.Select(c => new Zone(
+                ZoneRow.PublishedPractice,
+                "e1",
+                ZoneEffect.Excludes,
+                Audience.Everyone,
+                Phases.Running,
+                ZoneFrame.Engine,
+                SiteGeometry.CircleAround(new(c.X, c.Y), c.Radius)
+            )),
+        ];
+
+        LayoutAssessment layout = LayoutAssessor.Assess(Field, zones);
+
+        Assert.True(layout.SuggestedLine.Count > 2);
+        Assert.All(Samples(layout.SuggestedLine), p => Assert.DoesNotContain(zones, z => Inside(z.Area, p)));
+        Assert.All(layout.SuggestedStretches, s => Assert.True(s.MeetsRules));
+    }
+
     private static IEnumerable<PlanPoint> Samples(ValueList<PlanPoint> line) =>
         line.Zip(line.Skip(1))
             .SelectMany(s =>

@@ -10,7 +10,11 @@ internal sealed class ServiceProcess : IDisposable
 
     public ServiceProcess(params string[] arguments)
     {
-        var start = new ProcessStartInfo("dotnet", [typeof(Program).Assembly.Location, .. arguments])
+        var start = new ProcessStartInfo(
+            "dotnet",
+            // The last one counts: a test may name a folder of its own.
+            [typeof(Program).Assembly.Location, "--data", Path.Combine(folder.FullName, "data"), .. arguments]
+        )
         {
             WorkingDirectory = folder.FullName,
             RedirectStandardOutput = true,

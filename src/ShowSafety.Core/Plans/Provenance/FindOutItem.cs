@@ -8,7 +8,7 @@ namespace ShowSafety.Core.Plans;
 /// <param name="Meaning">What the fact is, as a phrase from the catalogue.</param>
 /// <param name="How">How a volunteer finds it out.</param>
 /// <param name="Cost">Gravest finding its absence causes, or null when it only moves the line.</param>
-/// <param name="LineMetres">Metres the crowd line could come closer if it were known, or null when unknown or none.</param>
+/// <param name="LineMetres">Metres the crowd line could come closer if it were known, 0 when it would not move; null when it was not worked out.</param>
 public sealed record FindOutItem(
     string Field,
     string? ElementId,

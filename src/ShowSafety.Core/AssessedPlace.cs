@@ -1,0 +1,76 @@
+using ShowSafety.Core.Exposure;
+using ShowSafety.Core.Exposure.Protection;
+using ShowSafety.Core.Measures;
+
+namespace ShowSafety.Core;
+
+/// <summary>Everything that can be said about one place: how loud, for how long, with what on the ears, and why.</summary>
+/// <param name="Place">The place.</param>
+public sealed record AssessedPlace(PlanPoint Place)
+{
+    /// <summary>
+    /// The loudest moment there, or null when nothing runs or the level can't be told; <see cref="Visitor"/> says which.
+    /// </summary>
+    public AssessedMoment? Loudest { get; init; }
+
+    /// <summary>What a visitor who stays for the whole programme is exposed to.</summary>
+    public required PersonExposure Visitor { get; init; }
+
+    /// <summary>The same for a child, whose ears are lower.</summary>
+    public required PersonExposure Child { get; init; }
+
+    /// <summary>The same for crew whose legal class is not known: every rule for work is shown.</summary>
+    public required PersonExposure Crew { get; init; }
+
+    /// <summary>The protectors of the plan at the loudest moment, in its order; empty while that is null.</summary>
+    public ValueList<AssessedProtector> Protectors { get; init; } = [];
+
+    /// <summary>Zones the place lies in, in the order of the assessment.</summary>
+    public ValueList<AssessedZone> Zones { get; init; } = [];
+}
+
+/// <summary>The loudest moment of the programme at a place.</summary>
+/// <param name="EarHeightMetres">The height of the ear it is loudest at, in metres.</param>
+/// <param name="LevelDbA">Level in dB(A).</param>
+/// <param name="LevelDbC">Level in dB(C).</param>
+/// <param name="PeakDbC">Peak in dB(C), or null when none was measured.</param>
+/// <param name="BandsDb">Best estimates of the octave bands in dB, 63 Hz first.</param>
+/// <param name="Engines">Each engine alone, the loudest first.</param>
+public sealed record AssessedMoment(
+    double EarHeightMetres,
+    Quantity LevelDbA,
+    Quantity LevelDbC,
+    Quantity? PeakDbC,
+    BandValues BandsDb,
+    ValueList<AssessedEngineShare> Engines
+);
+
+/// <summary>What one engine alone gives at a place.</summary>
+/// <param name="EngineId">Id of the engine.</param>
+/// <param name="StateId">Id of its throttle state.</param>
+/// <param name="LevelDbA">Level in dB(A).</param>
+public sealed record AssessedEngineShare(string EngineId, string StateId, Quantity LevelDbA);
+
+/// <summary>What one protector of the plan leaves at a place.</summary>
+/// <param name="ProtectorId">Id of the protector.</param>
+/// <param name="LevelAtEarDbA">Level under it in dB(A), or null without ratings: cannot tell.</param>
+/// <param name="Fit">How well it suits, or null.</param>
+public sealed record AssessedProtector(string ProtectorId, Quantity? LevelAtEarDbA, ProtectionFit? Fit);
+
+/// <summary>A zone a place lies in.</summary>
+/// <param name="Row">Row of the zones table.</param>
+/// <param name="Label">What people call it.</param>
+/// <param name="ElementId">Id of the element it comes from.</param>
+/// <param name="Part">Finer name inside the row; empty when the row says it all.</param>
+/// <param name="Effect">What it does.</param>
+/// <param name="Whom">Whom it binds.</param>
+/// <param name="When">When it applies.</param>
+public sealed record AssessedZone(
+    ZoneRow Row,
+    string Label,
+    string ElementId,
+    string Part,
+    ZoneEffect Effect,
+    Audience Whom,
+    Phases When
+);

@@ -1,0 +1,155 @@
+using ShowSafety.Core.Exposure;
+using ShowSafety.Core.Exposure.People;
+using ShowSafety.Core.Exposure.Programme;
+using ShowSafety.Core.Exposure.Protection;
+using ShowSafety.Core.Exposure.Rules;
+using ShowSafety.Core.Exposure.Zones;
+using ShowSafety.Core.Measures;
+using ShowSafety.Core.Plans;
+using ShowSafety.Core.Sound;
+using ShowSafety.Core.Wording;
+
+namespace ShowSafety.Core;
+
+/// <summary>
+/// Says everything about single places of a plan, by the functions that assess its people: a place tapped on the sheet
+/// and a group that stands there get the same answer.
+/// </summary>
+public sealed class AssessedPlaces
+{
+    private readonly PersonContext _context;
+    private readonly ValueList<Zone> _zones;
+    private readonly ValueList<StateCombination> _combinations;
+
+    private AssessedPlaces(Plan plan, ValueList<Zone> zones)
+    {
+        SoundField field = SoundField.Build(plan);
+        Timeline timeline = TimelineBuilder.Build(plan);
+        ValueList<RuleSet> rules = [.. plan.RuleSets.Distinct().Select(RuleSetLibrary.Find).OfType<RuleSet>()];
+        _context = new(plan, field, timeline, rules);
+        _combinations = LoudestStates.Of(plan, timeline, field);
+        _zones = zones;
+    }
+
+    /// <summary>The answers for some places, in their order.</summary>
+    /// <param name="plan">The plan.</param>
+    /// <param name="places">The places; an ear height in metres, or null for all that people have.</param>
+    /// <param name="cancel">Ends the work early when nobody waits for it any more.</param>
+    /// <exception cref="OperationCanceledException">It was ended early.</exception>
+    public static ValueList<AssessedPlace> Of(
+        Plan plan,
+        IReadOnlyList<(PlanPoint Place, double? EarHeightMetres)> places,
+        CancellationToken cancel = default
+    )
+    {
+        var asked = new AssessedPlaces(plan, [.. Assessor.WithoutCosts(plan, cancel).Zones]);
+        return
+        [
+            .. places.Select(p =>
+            {
+                cancel.ThrowIfCancellationRequested();
+                return asked.At(p.Place, p.EarHeightMetres);
+            }),
+        ];
+    }
+
+    private AssessedPlace At(PlanPoint place, double? earHeightMetres)
+    {
+        HeardLevels? heard = Heard(place, earHeightMetres);
+        return new(place)
+        {
+            Loudest = heard is null ? null : Moment(heard),
+            Visitor = Exposure(place, earHeightMetres, PersonRole.Visitor, PersonPart.Adults),
+            Child = Exposure(place, earHeightMetres, PersonRole.Visitor, PersonPart.Children),
+            Crew = Exposure(place, earHeightMetres, PersonRole.Crew, PersonPart.Adults),
+            Protectors = heard is null ? [] : [.. _context.Plan.Protectors.Select(p => Under(p, heard))],
+            Zones = [.. _zones.Where(z => z.Area.Covers(SiteGeometry.Point(place))).Select(Named)],
+        };
+    }
+
+    private PersonExposure Exposure(PlanPoint place, double? ear, PersonRole role, PersonPart part) =>
+        PersonAssessor.Assess(
+            _context,
+            new()
+            {
+                Id = "place",
+                Role = role,
+                Place = place,
+                EarHeightMetres = ear is { } height ? new Stated { Value = height } : null,
+            },
+            part
+        );
+
+    // The loudest ear of all heights; a height that can't be told makes the place one that can't be told.
+    private HeardLevels? Heard(PlanPoint place, double? earHeightMetres)
+    {
+        double[] heights = earHeightMetres is { } stated
+            ? [stated]
+            : [ListeningPlaces.ChildEarMetres, .. ListeningPlaces.AdultEarMetres];
+        int[] all = [.. Enumerable.Range(0, _combinations.Count)];
+        HeardLevels?[] ears = [.. heights.Select(h => HeardLevels.At(place, h, _combinations, all, _context.Sound))];
+        return all.Length == 0 || ears.Any(ear => ear is null)
+            ? null
+            : ears.OfType<HeardLevels>().MaxBy(ear => ear.PlanningDbA[ear.Loudest]);
+    }
+
+    private AssessedMoment Moment(HeardLevels heard)
+    {
+        PointLevel level = heard.ByCombination[heard.Loudest];
+        IReadOnlyDictionary<string, string> states = _combinations[heard.Loudest].StateByEngine;
+        return new(
+            heard.EarHeightMetres,
+            WithUncertainty(level.LevelDbA, level, Unit.DecibelA),
+            WithUncertainty(level.LevelDbC, level, Unit.DecibelC),
+            _context.Sound.PeakDbCAt(heard.Place, heard.EarHeightMetres, states),
+            level.BandsDb,
+            [
+                .. states
+                    .Select(s => Alone(heard, s))
+                    .OfType<AssessedEngineShare>()
+                    .OrderByDescending(e => e.LevelDbA.Planning)
+                    .ThenBy(e => e.EngineId, StringComparer.Ordinal),
+            ]
+        );
+    }
+
+    private AssessedEngineShare? Alone(HeardLevels heard, KeyValuePair<string, string> running)
+    {
+        var alone = new StateCombination([running]);
+        PointLevel? level = _context.Sound.LevelAt(heard.Place, heard.EarHeightMetres, alone.StateByEngine);
+        return level is null
+            ? null
+            : new(running.Key, running.Value, WithUncertainty(level.LevelDbA, level, Unit.DecibelA));
+    }
+
+    // Under a protector another combination may be the loudest than without: bass passes more easily.
+    private static AssessedProtector Under(HearingProtector protector, HeardLevels heard)
+    {
+        if (heard.UnderProtector(protector) is not { } ear)
+        {
+            return new(protector.Id, null, null);
+        }
+
+        int worst = Enumerable.Range(0, ear.Planning.Count).MaxBy(i => ear.Planning[i]);
+        PointLevel level = heard.ByCombination[worst];
+        double best = ear.Best[worst];
+        return new(
+            protector.Id,
+            Quantity.CautiousHigh(best, ear.Planning[worst], Unit.DecibelA) with
+            {
+                Citations = ["iso-4869-2-2018"],
+            },
+            ProtectionFits.Of(best - level.ExpandedUncertaintyDb, ear.Planning[worst])
+        );
+    }
+
+    private static Quantity WithUncertainty(double best, PointLevel level, Unit unit) =>
+        Quantity.CautiousHigh(best, best + level.ExpandedUncertaintyDb, unit) with
+        {
+            Citations = ["iso-9613-2"],
+            Sum = "outdoor-level",
+        };
+
+    private static AssessedZone Named(Zone zone) =>
+        new(zone.Row, RowLabels.Of(zone.Row), zone.ElementId, zone.Part, zone.Effect, zone.Whom, zone.When);
+}

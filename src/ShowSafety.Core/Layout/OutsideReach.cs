@@ -1,0 +1,75 @@
+using NetTopologySuite.Algorithm;
+using NetTopologySuite.Algorithm.Locate;
+using NetTopologySuite.Densify;
+using NetTopologySuite.Geometries;
+using ShowSafety.Core.Measures;
+
+namespace ShowSafety.Core.Layout;
+
+/// <summary>
+/// How far a geometry outside a ring reaches beyond each of its edges: the largest distance from the edge of the points
+/// it is the nearest edge to. The boundary is sampled, and for a ring that is not convex the inside too, because there
+/// the farthest point may lie inside a notch. With samples no farther than s from any point, a point's edge is among
+/// those at most 2 s farther than the sample's nearest one, and s is added: sampling never shortens a reach.
+/// </summary>
+internal static class OutsideReach
+{
+    private const double BoundaryStepMetres = 0.1;
+    private const int MostInside = 20_000;
+
+    /// <summary>Reach in metres beyond each edge of the ring; 0 beyond an edge no sample belongs to.</summary>
+    public static double[] Of(ValueList<PlanPoint> ring, Geometry outside)
+    {
+        var reach = new double[ring.Count];
+        foreach (Coordinate point in Densifier.Densify(outside, BoundaryStepMetres).Coordinates)
+        {
+            Add(ring, point, BoundaryStepMetres / 2, reach);
+        }
+
+        Polygon site = SiteGeometry.Polygon(ring);
+        if (site.ConvexHull().Area > site.Area * (1 + 1e-9))
+        {
+            AddInside(ring, outside, reach);
+        }
+
+        return reach;
+    }
+
+    private static void AddInside(ValueList<PlanPoint> ring, Geometry outside, double[] reach)
+    {
+        Envelope box = outside.EnvelopeInternal;
+        double step = Math.Max(BoundaryStepMetres, Math.Sqrt(box.Area / MostInside));
+        for (double y = box.MinY; y <= box.MaxY; y += step)
+        {
+            for (double x = box.MinX; x <= box.MaxX; x += step)
+            {
+                var point = new Coordinate(x, y);
+                if (SimplePointInAreaLocator.Locate(point, outside) != Location.Exterior)
+                {
+                    Add(ring, point, step, reach);
+                }
+            }
+        }
+    }
+
+    private static void Add(ValueList<PlanPoint> ring, Coordinate point, double apart, double[] reach)
+    {
+        Span<double> distances = ring.Count <= 64 ? stackalloc double[ring.Count] : new double[ring.Count];
+        double nearest = double.MaxValue;
+        for (int i = 0; i < distances.Length; i++)
+        {
+            Coordinate from = SiteGeometry.Coordinate(ring[i]);
+            Coordinate to = SiteGeometry.Coordinate(ring[(i + 1) % ring.Count]);
+            distances[i] = DistanceComputer.PointToSegment(point, from, to);
+            nearest = Math.Min(nearest, distances[i]);
+        }
+
+        for (int i = 0; i < distances.Length; i++)
+        {
+            if (distances[i] <= nearest + (2 * apart))
+            {
+                reach[i] = Math.Max(reach[i], distances[i] + apart);
+            }
+        }
+    }
+}
