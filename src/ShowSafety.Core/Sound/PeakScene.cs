@@ -23,15 +23,31 @@ internal sealed class PeakScene(PeakSource[] sources, double expandedUncertainty
         double energy = 0;
         foreach (PeakSource source in sources)
         {
-            double flat = source.Place.DistanceMetres(place);
-            double ear = Math.Max(0, earHeightMetres);
-            double direct = OutdoorPath.SlantMetres(flat, source.HeightMetres - ear);
-            double image = OutdoorPath.SlantMetres(flat, source.HeightMetres + ear);
-
-            // The hard ground factor without air.
-            energy += source.Energy / (4 * Math.PI) * ((1 / (direct * direct)) + (1 / (image * image)));
+            energy += Energy(source, source.Place.DistanceMetres(place), earHeightMetres);
         }
 
         return double.IsNaN(energy) ? double.NaN : Decibels.FromEnergy(energy);
+    }
+
+    /// <summary>The highest planning value in dB(C) at any place of a patch.</summary>
+    public double HighestDbC(in Patch patch, double earHeightMetres)
+    {
+        double energy = 0;
+        foreach (PeakSource source in sources)
+        {
+            energy += Energy(source, patch.DistancesMetres(source.Place).Least, earHeightMetres);
+        }
+
+        return Decibels.FromEnergy(energy) + expandedUncertaintyDb;
+    }
+
+    private static double Energy(PeakSource source, double flat, double earHeightMetres)
+    {
+        double ear = Math.Max(0, earHeightMetres);
+        double direct = OutdoorPath.SlantMetres(flat, source.HeightMetres - ear);
+        double image = OutdoorPath.SlantMetres(flat, source.HeightMetres + ear);
+
+        // The hard ground factor without air.
+        return source.Energy / (4 * Math.PI) * ((1 / (direct * direct)) + (1 / (image * image)));
     }
 }

@@ -14,17 +14,11 @@ namespace ShowSafety.Core.Sound;
 /// </summary>
 public sealed class SoundField : ISoundLevels
 {
-    /// <summary>
-    /// How far under the level asked a contour is traced, in dB: a lobe too small for the samples is no stronger than that.
-    /// </summary>
-    public const double TracedUnderDb = 0.1;
-
     private readonly Dictionary<string, EngineSound> _engines;
     private readonly Dictionary<(string EngineId, string StateId), RunningEngine> _running;
     private readonly HashSet<string> _inside;
     private readonly bool _enclosureUnknown;
     private readonly double[] _airPerMetre;
-    private readonly ContourTracer _tracer;
 
     private SoundField(Plan plan, AirState air, SoundFindings findings)
     {
@@ -42,7 +36,6 @@ public sealed class SoundField : ISoundLevels
         _running = Engines
             .SelectMany(e => Running(e, Emitter.All(e.Place, e.ExhaustHeadingDegrees, plan.Site.Structures)))
             .ToDictionary(r => r.Key, r => r.Engine);
-        _tracer = new([.. Engines.Select(e => (e.Place, e.ExhaustHeadingDegrees))], plan.Site.Outline);
         SiteNotes.Say(plan, Enclosure, _inside, findings);
         Findings = findings.All;
     }
@@ -73,12 +66,13 @@ public sealed class SoundField : ISoundLevels
             : null;
 
     /// <inheritdoc/>
-    public LevelsByCombination PlanningLevels(IReadOnlyList<IReadOnlyDictionary<string, string>?> combinations) =>
-        new CombinedScenes(
-            [.. combinations.Select(states => states is null ? null : RunningIn(states))],
-            Enclosure,
-            _airPerMetre
-        ).Levels;
+    public LevelsOverPatch? PlanningLevels(IReadOnlyList<IReadOnlyDictionary<string, string>> combinations)
+    {
+        RunningEngine[]?[] running = [.. combinations.Select(RunningIn)];
+        return running.Contains(null)
+            ? null
+            : new PatchScenes([.. running.OfType<RunningEngine[]>()], Enclosure, _airPerMetre).Levels;
+    }
 
     /// <inheritdoc/>
     public Quantity? PeakDbCAt(
@@ -95,14 +89,18 @@ public sealed class SoundField : ISoundLevels
             : null;
 
     /// <inheritdoc/>
-    public Func<PlanPoint, double, double> PlanningPeakDbC(IReadOnlyDictionary<string, string> stateByEngine) =>
-        Peaks(stateByEngine) is { } peaks
-            ? (place, ear) => peaks.BestDbC(place, ear) + peaks.ExpandedUncertaintyDb
-            : (_, _) => double.NaN;
+    public Func<Patch, double, double>? HighestPeakDbC(IReadOnlyDictionary<string, string> stateByEngine) =>
+        Peaks(stateByEngine) is { } peaks ? (patch, ear) => peaks.HighestDbC(patch, ear) : null;
 
     /// <inheritdoc/>
-    public Geometry AreaAtOrAbove(Func<PlanPoint, double> valueAt, double threshold) =>
-        _tracer.AreaAtOrAbove(valueAt, threshold);
+    public Geometry AreaAtOrAbove(
+        IReadOnlyCollection<string> engineIds,
+        Func<Patch, double> highest,
+        double threshold
+    ) =>
+        new PatchTracer([
+            .. Engines.Where(e => engineIds.Contains(e.Id)).Select(e => (e.Place, e.ExhaustHeadingDegrees)),
+        ]).AreaAtOrAbove(highest, threshold);
 
     /// <summary>
     /// The area, circumscribed, where the planning level is at or above a level in dB(A), or null when it can't be told.
@@ -115,11 +113,8 @@ public sealed class SoundField : ISoundLevels
         double earHeightMetres,
         IReadOnlyDictionary<string, string> stateByEngine
     ) =>
-        Scene(stateByEngine) is { } scene
-            ? AreaAtOrAbove(
-                p => scene.LevelDbA(p, earHeightMetres) + scene.ExpandedUncertaintyDb,
-                planningDbA - TracedUnderDb
-            )
+        PlanningLevels([stateByEngine]) is { } levels
+            ? AreaAtOrAbove([.. stateByEngine.Keys], patch => Highest(levels, patch, earHeightMetres), planningDbA)
             : null;
 
     /// <summary>Levels on a grid, or null when they can't be told.</summary>
@@ -191,6 +186,13 @@ public sealed class SoundField : ISoundLevels
                 OutdoorPath.HardGroundFactor(horizontalMetres, sourceHeightMetres, earHeightMetres, _airPerMetre[band])
             )
         );
+
+    private static double Highest(LevelsOverPatch levels, in Patch patch, double ear)
+    {
+        Span<double> dbA = stackalloc double[1];
+        levels(patch, ear, Bound.Highest, dbA, []);
+        return dbA[0];
+    }
 
     private SoundScene? Scene(IReadOnlyDictionary<string, string> stateByEngine) =>
         RunningIn(stateByEngine) is { } running ? new(running, Enclosure, _airPerMetre) : null;

@@ -17,13 +17,7 @@ internal sealed record RunningEngine(
     DirectionalPower Power,
     double[]? SphereEnergies,
     double ExpandedUncertaintyDb
-)
-{
-    private readonly Lazy<PowerTable> _table = new(() => new PowerTable(Power));
-
-    /// <summary>The power by direction prepared for many places, a trifle high.</summary>
-    public PowerTable Table => _table.Value;
-}
+);
 
 /// <summary>A set of running engines, asked for the level at any place.</summary>
 internal sealed class SoundScene(RunningEngine[] running, EnclosureSound? enclosure, double[] airPerMetre)

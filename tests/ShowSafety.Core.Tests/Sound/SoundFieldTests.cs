@@ -278,39 +278,6 @@ public sealed class SoundFieldTests
             SoundField.Build(Single(Reading())).Grid(new(0, 0), step, columns, rows, 1.6, At(Full))
         );
 
-    // Prepared for many places, the power by direction is a table that is never low and high by hundredths.
-    [Fact]
-    public void PlanningLevels_AnyPlace_IsTheLevelThereOrATrifleMore() =>
-        Gen.Select(AnyReading.Array[1, 3], Gen.Double[-60, 60], Gen.Double[-60, 60], Gen.Double[0.5, 2.2], Gen.Bool)
-            .Sample(
-                (readings, x, y, ear, tent) =>
-                {
-                    Plan plan = Single(readings);
-                    var field = SoundField.Build(tent ? plan.Within(Tent()) : plan);
-                    PointLevel level = field.LevelAt(new(x, y), ear, At(Full))!;
-                    double[] dbA = new double[2];
-                    double[] dbC = new double[2];
-
-                    field.PlanningLevels([At(Full), null])(new(x, y), ear, dbA, dbC);
-
-                    Assert.InRange(dbA[0] - level.PlanningDbA, -0.02, 0.2);
-                    Assert.InRange(dbC[0] - level.LevelDbC - level.ExpandedUncertaintyDb, -0.02, 0.2);
-                    Assert.True(double.IsNaN(dbA[1]));
-                }
-            );
-
-    [Fact]
-    public void PlanningPeakDbC_AnyPlace_IsThePeakThere() =>
-        Gen.Select(Gen.Double[-60, 60], Gen.Double[-60, 60])
-            .Sample(
-                (x, y) =>
-                {
-                    var field = SoundField.Build(Single(Reading()));
-                    double peak = field.PeakDbCAt(new(x, y), 1, At(Full))!.Planning;
-                    Assert.Equal(peak, field.PlanningPeakDbC(At(Full))(new(x, y), 1), 1e-9);
-                }
-            );
-
     [Fact]
     public void Build_SamePlanTwice_GivesTheSameLevelsBitForBit()
     {

@@ -7,47 +7,45 @@ using ShowSafety.Core.Sound;
 namespace ShowSafety.Core.Exposure.Zones;
 
 /// <summary>
-/// Levels of every combination of states anywhere on the plan, at the higher of a child's and a standing adult's ear.
+/// The most that levels of the combinations of states can be over a patch of ground, at the higher of a child's and a
+/// standing adult's ear.
 /// </summary>
 public sealed class ProgrammeLevels
 {
-    // Answered where a level can't be told; the zone is then thrown away, so the number never leaves this room.
-    private const double UnknownDb = Decibels.SilenceDb;
-
     private static readonly double[] EarHeights = [ListeningPlaces.ChildEarMetres, ListeningPlaces.AdultEarMetres[1]];
 
-    private readonly ValueList<StateCombination> _combinations;
-    private readonly ISoundLevels _sound;
-    private readonly LevelsByCombination _planning;
-    private readonly Func<PlanPoint, double, double>[] _peaks;
-    private volatile bool _hasUnknown;
+    private readonly int _count;
+    private readonly LevelsOverPatch? _planning;
+    private readonly Func<Patch, double, double>?[] _peaks;
 
     /// <summary>Makes the levels of some combinations.</summary>
     /// <param name="combinations">The combinations.</param>
     /// <param name="sound">The sound.</param>
     public ProgrammeLevels(ValueList<StateCombination> combinations, ISoundLevels sound)
     {
-        _combinations = combinations;
-        _sound = sound;
-        _planning = sound.PlanningLevels([.. combinations.Select(c => c.IsContradictory ? null : c.StateByEngine)]);
-        _peaks = [.. combinations.Select(c => sound.PlanningPeakDbC(c.StateByEngine))];
+        _count = combinations.Count;
+        bool contradictory = combinations.Any(c => c.IsContradictory);
+        _planning = contradictory ? null : sound.PlanningLevels([.. combinations.Select(c => c.StateByEngine)]);
+        _peaks = [.. combinations.Select(c => c.IsContradictory ? null : sound.HighestPeakDbC(c.StateByEngine))];
     }
 
-    /// <summary>Whether a level asked for so far could not be told.</summary>
-    public bool HasUnknown => _hasUnknown;
+    /// <summary>Whether the level of every combination can be told.</summary>
+    public bool HasLevels => _planning is not null;
 
-    /// <summary>The highest planning level of any combination in dB(A).</summary>
-    public double LoudestDbA(PlanPoint place) => MetricAt(place, levels => levels.Max());
+    /// <summary>Whether the peak of every combination can be told.</summary>
+    public bool HasPeaks => !_peaks.Contains(null);
 
-    /// <summary>The largest value of a metric of planning levels by combination.</summary>
-    public double MetricAt(PlanPoint place, Func<double[], double> metric)
+    /// <summary>The most that the planning level of any combination can be, in dB(A).</summary>
+    public double LoudestDbA(Patch patch) => MetricAt(patch, levels => levels.Max());
+
+    /// <summary>The most that a metric of planning levels by combination can be, which grows with every level.</summary>
+    public double MetricAt(Patch patch, Func<double[], double> metric)
     {
-        var levels = new double[_combinations.Count];
-        double largest = UnknownDb;
+        var levels = new double[_count];
+        double largest = Decibels.SilenceDb;
         foreach (double ear in EarHeights)
         {
-            _planning(place, ear, levels, []);
-            MarkUnknown(levels);
+            _planning!(patch, ear, Bound.Highest, levels, []);
             largest = Math.Max(largest, metric(levels));
         }
 
@@ -55,22 +53,35 @@ public sealed class ProgrammeLevels
     }
 
     /// <summary>
-    /// The planning level in dB(A) under the best of some rated protectors, in the combination where that is worst.
+    /// The most that the planning level in dB(A) under the best of some rated protectors can be, in the combination
+    /// where that is worst.
     /// </summary>
-    public double UnderBestProtectorDbA(PlanPoint place, HearingProtector[] rated)
+    public double UnderBestProtectorDbA(Patch patch, HearingProtector[] rated)
     {
-        var levels = new double[_combinations.Count];
-        var levelsDbC = new double[_combinations.Count];
-        double largest = UnknownDb;
+        Span<double> all = new double[4 * _count];
+        Span<double> leastDbA = all[.._count];
+        Span<double> leastDbC = all.Slice(_count, _count);
+        Span<double> mostDbA = all.Slice(2 * _count, _count);
+        Span<double> mostDbC = all[(3 * _count)..];
+        double largest = Decibels.SilenceDb;
         foreach (double ear in EarHeights)
         {
-            _planning(place, ear, levels, levelsDbC);
-            MarkUnknown(levels);
-            MarkUnknown(levelsDbC);
+            _planning!(patch, ear, Bound.Lowest, leastDbA, leastDbC);
+            _planning!(patch, ear, Bound.Highest, mostDbA, mostDbC);
             double best = double.PositiveInfinity;
             foreach (HearingProtector protector in rated)
             {
-                best = Math.Min(best, Worst(protector, levels, levelsDbC));
+                double worst = Decibels.SilenceDb;
+                for (int i = 0; i < _count; i++)
+                {
+                    worst = Math.Max(
+                        worst,
+                        WornProtector.HighestDbA(protector, (leastDbA[i], mostDbA[i]), (leastDbC[i], mostDbC[i]))
+                            ?? mostDbA[i]
+                    );
+                }
+
+                best = Math.Min(best, worst);
             }
 
             largest = Math.Max(largest, best);
@@ -79,56 +90,18 @@ public sealed class ProgrammeLevels
         return largest;
     }
 
-    /// <summary>The highest planning peak of any combination in dB(C).</summary>
-    public double PeakDbC(PlanPoint place)
+    /// <summary>The most that the planning peak of any combination can be, in dB(C).</summary>
+    public double PeakDbC(Patch patch)
     {
-        double highest = UnknownDb;
-        foreach (Func<PlanPoint, double, double> peak in _peaks)
+        double highest = Decibels.SilenceDb;
+        foreach (Func<Patch, double, double>? peak in _peaks)
         {
             foreach (double ear in EarHeights)
             {
-                double level = peak(place, ear);
-                _hasUnknown |= !double.IsFinite(level);
-                highest = double.IsFinite(level) ? Math.Max(highest, level) : highest;
+                highest = Math.Max(highest, peak!(patch, ear));
             }
         }
 
         return highest;
-    }
-
-    /// <summary>Whether the peak of every combination is known at a place.</summary>
-    public bool HasPeaks(PlanPoint place) =>
-        _combinations.All(c =>
-            !c.IsContradictory && _sound.PeakDbCAt(place, EarHeights[0], c.StateByEngine) is not null
-        );
-
-    /// <summary>Whether the level of every combination is known at a place.</summary>
-    public bool HasLevels(PlanPoint place)
-    {
-        _ = LoudestDbA(place);
-        return !_hasUnknown;
-    }
-
-    private static double Worst(HearingProtector protector, double[] dbA, double[] dbC)
-    {
-        double worst = UnknownDb;
-        for (int i = 0; i < dbA.Length; i++)
-        {
-            worst = Math.Max(worst, WornProtector.LevelDbA(protector, dbA[i], dbC[i]) ?? dbA[i]);
-        }
-
-        return worst;
-    }
-
-    private void MarkUnknown(double[] levels)
-    {
-        for (int i = 0; i < levels.Length; i++)
-        {
-            if (!double.IsFinite(levels[i]))
-            {
-                _hasUnknown = true;
-                levels[i] = UnknownDb;
-            }
-        }
     }
 }

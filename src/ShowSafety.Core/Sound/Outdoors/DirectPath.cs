@@ -23,6 +23,49 @@ internal static class DirectPath
         double dx = place.XMetres - emitter.Place.XMetres;
         double dy = place.YMetres - emitter.Place.YMetres;
         double flat = Math.Sqrt((dx * dx) + (dy * dy));
+        Write(flat, sourceHeightMetres, earHeightMetres, airPerMetre, factors);
+        double direct = OutdoorPath.SlantMetres(flat, sourceHeightMetres - earHeightMetres);
+        return Degrees(((dx * emitter.AxisX) + (dy * emitter.AxisY)) / direct);
+    }
+
+    /// <summary>
+    /// Writes the least or the most of it over a patch: at its farthest or nearest place, since sound on its way only
+    /// grows weaker.
+    /// </summary>
+    /// <returns>The range of angles from the exhaust axis to ears in the patch in degrees, 0 to 180.</returns>
+    public static (double Least, double Most) Factors(
+        Emitter emitter,
+        double sourceHeightMetres,
+        in Patch patch,
+        double earHeightMetres,
+        Bound bound,
+        ReadOnlySpan<double> airPerMetre,
+        Span<double> factors
+    )
+    {
+        (double near, double far) = patch.DistancesMetres(emitter.Place);
+        double flat = bound == Bound.Highest ? near : far;
+        Write(flat, sourceHeightMetres, earHeightMetres, airPerMetre, factors);
+
+        // Seen from a source at another height the angle is drawn towards 90 degrees, the more the nearer the ear.
+        bool isOwn = emitter.Side is null && emitter.Place == patch.Seed && patch.HasAxis(emitter.AxisX, emitter.AxisY);
+        (double least, double most) = isOwn
+            ? patch.OwnCosines
+            : patch.Cosines(emitter.Place, emitter.AxisX, emitter.AxisY);
+        double height = sourceHeightMetres - earHeightMetres;
+        double nearShare = near / OutdoorPath.SlantMetres(near, height);
+        double farShare = far / OutdoorPath.SlantMetres(far, height);
+        return (Degrees(most * (most > 0 ? farShare : nearShare)), Degrees(least * (least > 0 ? nearShare : farShare)));
+    }
+
+    private static void Write(
+        double flat,
+        double sourceHeightMetres,
+        double earHeightMetres,
+        ReadOnlySpan<double> airPerMetre,
+        Span<double> factors
+    )
+    {
         double direct = OutdoorPath.SlantMetres(flat, sourceHeightMetres - earHeightMetres);
         double image = OutdoorPath.SlantMetres(flat, sourceHeightMetres + earHeightMetres);
         double directSpread = OutdoorPath.FreeFactor(direct, 0);
@@ -34,8 +77,7 @@ internal static class DirectPath
                 (Vector256.Exp(air * -direct) * directSpread) + (Vector256.Exp(air * -image) * imageSpread);
             sum.CopyTo(factors[band..]);
         }
-
-        double cosine = ((dx * emitter.AxisX) + (dy * emitter.AxisY)) / direct;
-        return Heading.ToDegrees(Math.Acos(Math.Clamp(cosine, -1, 1)));
     }
+
+    private static double Degrees(double cosine) => Heading.ToDegrees(Math.Acos(Math.Clamp(cosine, -1, 1)));
 }

@@ -11,8 +11,19 @@ public abstract class DirectionalPower
 {
     private const double EnergyPerDecibel = 0.23025850929940457; // ln(10)/10
 
+    private readonly Lazy<PowerRange> _range;
+
+    /// <summary>Makes a power whose ranges are prepared when first asked for.</summary>
+    protected DirectionalPower() => _range = new(() => new PowerRange(this));
+
+    /// <summary>The least and the most power over ranges of directions.</summary>
+    internal PowerRange Range => _range.Value;
+
     /// <summary>Writes the power levels in dB of the eight octave bands in a direction.</summary>
     public abstract void LevelsDb(double angleDegrees, Span<double> levelsDb);
+
+    /// <summary>A slope in dB per degree that no band's level exceeds anywhere, up or down.</summary>
+    public abstract double SteepestDbPerDegree { get; }
 
     /// <summary>Writes the powers of the eight octave bands in a direction as energies.</summary>
     public void Energies(double angleDegrees, Span<double> energies)
@@ -99,6 +110,19 @@ public sealed class ReadingEnvelope : DirectionalPower
     }
 
     /// <inheritdoc/>
+    /// <remarks>
+    /// The table's own slope, and where one envelope fades into another the difference of the two over the way it fades:
+    /// that of the readings in the band where it is largest and that of their indices.
+    /// </remarks>
+    public override double SteepestDbPerDegree =>
+        _table.SteepestDbPerDegree
+        + Enumerable
+            .Range(0, _angles.Length - 1)
+            .Select(i => DifferenceDb(i) / FadeDegrees(_angles[i + 1] - _angles[i]))
+            .DefaultIfEmpty(0)
+            .Max();
+
+    /// <inheritdoc/>
     public override void LevelsDb(double angleDegrees, Span<double> levelsDb)
     {
         double indexDb = _table.IndexDb(angleDegrees);
@@ -141,7 +165,7 @@ public sealed class ReadingEnvelope : DirectionalPower
         bool lowerIsNearer = angle - _angles[lower] <= _angles[upper] - angle;
         (int near, int far) = lowerIsNearer ? (lower, upper) : (upper, lower);
         double gap = _angles[upper] - _angles[lower];
-        double share = Math.Min(1, Math.Abs(angle - _angles[near]) / Math.Min(MeasuredWithinDegrees, gap / 2));
+        double share = Math.Min(1, Math.Abs(angle - _angles[near]) / FadeDegrees(gap));
         double nearAdded = AddedDb(near, indexDb);
         double farAdded = AddedDb(far, indexDb);
         double[] nearDb = _levelsDb[near];
@@ -153,6 +177,12 @@ public sealed class ReadingEnvelope : DirectionalPower
             levels[band] = own + (share * Math.Max(0, other - own));
         }
     }
+
+    private double DifferenceDb(int lower) =>
+        _levelsDb[lower].Zip(_levelsDb[lower + 1], (a, b) => Math.Abs(b - a)).Max()
+        + Math.Abs(_indicesDb[lower + 1] - _indicesDb[lower]);
+
+    private static double FadeDegrees(double gap) => Math.Min(MeasuredWithinDegrees, gap / 2);
 
     private double AddedDb(int reading, double indexDb) => Math.Max(0, indexDb - _indicesDb[reading]);
 
@@ -180,6 +210,9 @@ public sealed class ReadingEnvelope : DirectionalPower
 public sealed class UniformPower(BandValues powerDb) : DirectionalPower
 {
     /// <inheritdoc/>
+    public override double SteepestDbPerDegree => 0;
+
+    /// <inheritdoc/>
     public override void LevelsDb(double angleDegrees, Span<double> levelsDb)
     {
         for (int band = 0; band < levelsDb.Length; band++)
@@ -195,6 +228,9 @@ public sealed class UniformPower(BandValues powerDb) : DirectionalPower
 /// <param name="share">0 at the slower state, 1 at the faster one.</param>
 public sealed class InterpolatedPower(DirectionalPower lower, DirectionalPower upper, double share) : DirectionalPower
 {
+    /// <inheritdoc/>
+    public override double SteepestDbPerDegree => Math.Max(lower.SteepestDbPerDegree, upper.SteepestDbPerDegree);
+
     /// <inheritdoc/>
     public override void LevelsDb(double angleDegrees, Span<double> levelsDb)
     {
