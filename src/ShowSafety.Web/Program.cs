@@ -1,3 +1,4 @@
+using ShowSafety.Core;
 using ShowSafety.Web.Assessments;
 using ShowSafety.Web.Contract;
 using ShowSafety.Web.Health;
@@ -19,6 +20,7 @@ builder.Services.AddServiceDescription();
 builder.Services.ConfigureHttpJsonOptions(json => Json.BeStrict(json.SerializerOptions));
 builder.Services.AddSingleton(TimeProvider.System);
 builder.Services.AddSingleton<Workbench>();
+builder.Services.AddSingleton<AssessorMemory>();
 builder.Services.AddSingleton<TemplateLibrary>();
 builder.Services.AddPlanStore();
 

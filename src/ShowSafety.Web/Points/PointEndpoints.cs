@@ -60,6 +60,7 @@ internal static class PointEndpoints
         FileBody<PointsRequest> body,
         TabName tab,
         Workbench bench,
+        AssessorMemory memory,
         CancellationToken aborted
     ) =>
         bench.RunAsync(
@@ -71,6 +72,7 @@ internal static class PointEndpoints
                         AssessedPlaces.Of(
                             body.Value.Plan,
                             [.. body.Value.Places.Select(p => (p.Place, p.EarHeightMetres))],
+                            memory,
                             cancel
                         )
                     ),
