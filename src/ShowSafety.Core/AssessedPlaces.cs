@@ -35,13 +35,24 @@ public sealed class AssessedPlaces
     /// <summary>The answers for some places, in their order.</summary>
     /// <param name="plan">The plan.</param>
     /// <param name="places">The places; an ear height in metres, or null for all that people have.</param>
+    /// <param name="cancel">Ends the work early when nobody waits for it any more.</param>
+    /// <exception cref="OperationCanceledException">It was ended early.</exception>
+    public static ValueList<AssessedPlace> Of(
+        Plan plan,
+        IReadOnlyList<(PlanPoint Place, double? EarHeightMetres)> places,
+        CancellationToken cancel = default
+    ) => Of(plan, places, null, cancel);
+
+    /// <summary>The same with a memory of what was worked out before.</summary>
+    /// <param name="plan">The plan.</param>
+    /// <param name="places">The places; an ear height in metres, or null for all that people have.</param>
     /// <param name="memory">What was worked out before, or null; it saves time and changes nothing.</param>
     /// <param name="cancel">Ends the work early when nobody waits for it any more.</param>
     /// <exception cref="OperationCanceledException">It was ended early.</exception>
     public static ValueList<AssessedPlace> Of(
         Plan plan,
         IReadOnlyList<(PlanPoint Place, double? EarHeightMetres)> places,
-        AssessorMemory? memory = null,
+        AssessorMemory? memory,
         CancellationToken cancel = default
     )
     {

@@ -32,7 +32,10 @@ public static class Assessor
         return assessment with { FindOut = FindOutList.Of(plan, assessment, memory, cancel) };
     }
 
-    /// <inheritdoc cref="AssessWithoutCosts(Plan, AssessorMemory?, CancellationToken)"/>
+    /// <summary>The assessment for a plan that is being moved about, without a memory.</summary>
+    /// <param name="plan">The plan.</param>
+    /// <param name="cancel">Ends the work early when nobody waits for it any more.</param>
+    /// <exception cref="OperationCanceledException">It was ended early.</exception>
     public static Assessment AssessWithoutCosts(Plan plan, CancellationToken cancel = default) =>
         AssessWithoutCosts(plan, null, cancel);
 
