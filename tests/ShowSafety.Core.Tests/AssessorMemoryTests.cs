@@ -110,6 +110,13 @@ public sealed class AssessorMemoryTests
     {
         double Metres() => Math.Round((random.NextDouble() * 8) - 4, 3);
         PlanPoint Shifted(PlanPoint p) => new(p.XMetres + Metres(), p.YMetres + Metres());
+        // All corners alike: an outline that crosses itself is no plan.
+        ValueList<PlanPoint> Moved(ValueList<PlanPoint> outline)
+        {
+            (double x, double y) = (Metres(), Metres());
+            return [.. outline.Select(p => new PlanPoint(p.XMetres + x, p.YMetres + y))];
+        }
+
         return random.Next(12) switch
         {
             0 or 1 => plan with { Engines = [.. plan.Engines.Select(e => e with { Place = Shifted(e.Place) })] },
@@ -121,7 +128,7 @@ public sealed class AssessorMemoryTests
             {
                 CrowdLine = line with { Line = [.. line.Line.Select(Shifted)] },
             },
-            4 => plan with { People = [.. plan.People.Select(g => g with { Area = [.. g.Area.Select(Shifted)] })] },
+            4 => plan with { People = [.. plan.People.Select(g => g with { Area = Moved(g.Area) })] },
             5 => plan with { People = [.. plan.People.Skip(plan.People.Count > 2 ? 1 : 0)] },
             6 => plan with { RuleSets = random.Next(2) == 0 ? ["eu-2003-10"] : ["who-venues-2022", "eu-2003-10"] },
             7 => plan with { Gate = null },
