@@ -284,6 +284,46 @@ export interface paths {
         readonly patch?: never;
         readonly trace?: never;
     };
+    readonly "/api/plans/{id}/brief.pdf": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        /**
+         * The brief of a saved plan as PDF
+         * @description Of the draft as it is now, with its ETag. Dated today by the service's clock.
+         */
+        readonly get: operations["GetBrief"];
+        readonly put?: never;
+        readonly post?: never;
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
+    readonly "/api/plans/{id}/site-plan.svg": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        /**
+         * The site plan of a saved plan as SVG, to scale
+         * @description Of the draft as it is now, with its ETag.
+         */
+        readonly get: operations["GetSitePlan"];
+        readonly put?: never;
+        readonly post?: never;
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
     readonly "/api/plans": {
         readonly parameters: {
             readonly query?: never;
@@ -747,6 +787,8 @@ export interface components {
             readonly instance?: null | string;
             /** @description Every problem in the input, where it is bad input. */
             readonly errors?: readonly components["schemas"]["PlanProblem"][];
+            /** @description What is the matter, in a word that stays the same, where the status alone does not say it. */
+            readonly code?: string;
         };
         /** @enum {string} */
         readonly ProtectionFit: "notEnough" | "usable" | "asWanted" | "tooMuch";
@@ -1153,7 +1195,10 @@ export interface operations {
             readonly query?: {
                 readonly detail?: string;
             };
-            readonly header?: never;
+            readonly header?: {
+                /** @description The tab's own name for itself, up to 64 characters. A later request of the same name for the same ends an earlier one: 409 with code "superseded". */
+                readonly "ShowSafety-Tab"?: string;
+            };
             readonly path?: never;
             readonly cookie?: never;
         };
@@ -1174,6 +1219,15 @@ export interface operations {
             };
             /** @description Bad Request */
             readonly 400: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["ProblemDetails"];
+                };
+            };
+            /** @description Conflict */
+            readonly 409: {
                 headers: {
                     readonly [name: string]: unknown;
                 };
@@ -1213,7 +1267,10 @@ export interface operations {
     readonly AskPlaces: {
         readonly parameters: {
             readonly query?: never;
-            readonly header?: never;
+            readonly header?: {
+                /** @description The tab's own name for itself, up to 64 characters. A later request of the same name for the same ends an earlier one: 409 with code "superseded". */
+                readonly "ShowSafety-Tab"?: string;
+            };
             readonly path?: never;
             readonly cookie?: never;
         };
@@ -1234,6 +1291,15 @@ export interface operations {
             };
             /** @description Bad Request */
             readonly 400: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["ProblemDetails"];
+                };
+            };
+            /** @description Conflict */
+            readonly 409: {
                 headers: {
                     readonly [name: string]: unknown;
                 };
@@ -1273,7 +1339,10 @@ export interface operations {
     readonly DrawLevels: {
         readonly parameters: {
             readonly query?: never;
-            readonly header?: never;
+            readonly header?: {
+                /** @description The tab's own name for itself, up to 64 characters. A later request of the same name for the same ends an earlier one: 409 with code "superseded". */
+                readonly "ShowSafety-Tab"?: string;
+            };
             readonly path?: never;
             readonly cookie?: never;
         };
@@ -1294,6 +1363,15 @@ export interface operations {
             };
             /** @description Bad Request */
             readonly 400: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["ProblemDetails"];
+                };
+            };
+            /** @description Conflict */
+            readonly 409: {
                 headers: {
                     readonly [name: string]: unknown;
                 };
@@ -1614,6 +1692,104 @@ export interface operations {
             };
         };
     };
+    readonly GetBrief: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path: {
+                readonly id: string;
+            };
+            readonly cookie?: never;
+        };
+        readonly requestBody?: never;
+        readonly responses: {
+            /** @description OK */
+            readonly 200: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/pdf": components["schemas"]["Stream"];
+                };
+            };
+            /** @description Not Found */
+            readonly 404: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["ProblemDetails"];
+                };
+            };
+            /** @description Conflict */
+            readonly 409: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["ProblemDetails"];
+                };
+            };
+            /** @description Service Unavailable */
+            readonly 503: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["ProblemDetails"];
+                };
+            };
+        };
+    };
+    readonly GetSitePlan: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path: {
+                readonly id: string;
+            };
+            readonly cookie?: never;
+        };
+        readonly requestBody?: never;
+        readonly responses: {
+            /** @description OK */
+            readonly 200: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "image/svg+xml": components["schemas"]["Stream"];
+                };
+            };
+            /** @description Not Found */
+            readonly 404: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["ProblemDetails"];
+                };
+            };
+            /** @description Conflict */
+            readonly 409: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["ProblemDetails"];
+                };
+            };
+            /** @description Service Unavailable */
+            readonly 503: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["ProblemDetails"];
+                };
+            };
+        };
+    };
     readonly ListPlans: {
         readonly parameters: {
             readonly query?: never;
@@ -1861,6 +2037,15 @@ export interface operations {
                 };
                 content: {
                     readonly "application/json": readonly components["schemas"]["VersionSummary"][];
+                };
+            };
+            /** @description Not Found */
+            readonly 404: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["ProblemDetails"];
                 };
             };
         };
