@@ -1,5 +1,6 @@
 import { createDesk } from './desk/createDesk';
 import type { Desk } from './desk/desk';
+import { createDrawer, type DrawerState } from './drawer/drawerState';
 import { createSaving, type Saving } from './saving/saving';
 import { httpService, newTabName } from './service/httpService';
 import type { Service } from './service/service';
@@ -11,6 +12,7 @@ export interface Page {
   readonly desk: Desk;
   readonly saving: Saving;
   readonly opening: Opening;
+  readonly drawer: DrawerState;
 }
 
 export function createPage(): Page {
@@ -20,5 +22,5 @@ export function createPage(): Page {
     const timer = setTimeout(act, milliseconds);
     return () => clearTimeout(timer);
   });
-  return { service, desk, saving, opening: createOpening(service, saving) };
+  return { service, desk, saving, opening: createOpening(service, saving), drawer: createDrawer(desk) };
 }

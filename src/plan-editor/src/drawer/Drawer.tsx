@@ -2,7 +2,7 @@ import { useEffect, useMemo } from 'preact/hooks';
 import { About } from '../about/About';
 import type { Page } from '../page';
 import { Areas } from './Areas';
-import { createDrawer, type DrawerState } from './drawerState';
+import type { DrawerState } from './drawerState';
 import { FindOut } from './FindOut';
 import { watchFindOut } from './findOutList';
 import { Numbers } from './Numbers';
@@ -14,8 +14,7 @@ import { ToDo } from './ToDo';
 
 /** The one drawer: everything that is not the plan and not the sentence. */
 export function Drawer({ page }: { readonly page: Page }) {
-  const { desk, service } = page;
-  const drawer = useMemo(() => createDrawer(desk), [desk]);
+  const { desk, service, drawer } = page;
   const spot = useMemo(() => watchSpot(desk, service), [desk, service]);
   const findOut = useMemo(() => watchFindOut(desk), [desk]);
   const assessment = desk.answer.value?.assessment;

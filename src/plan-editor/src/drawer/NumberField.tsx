@@ -12,10 +12,10 @@ interface Props extends NumberRange {
 export function NumberField({ value, digits, onEnter, ...range }: Props) {
   const id = useId();
   const shown = String(Number(value.toFixed(digits)));
-  const reason = useSignal<string | null>(null);
+  const wrong = useSignal<{ readonly text: string; readonly reason: string } | null>(null);
   // Another value from elsewhere makes the complaint stale.
   useEffect(() => {
-    reason.value = null;
+    wrong.value = null;
   }, [shown]);
   return (
     <div class="number">
@@ -27,19 +27,20 @@ export function NumberField({ value, digits, onEnter, ...range }: Props) {
         type="text"
         inputMode="decimal"
         autocomplete="off"
-        value={shown}
-        aria-invalid={reason.value !== null}
+        value={wrong.value?.text ?? shown}
+        aria-invalid={wrong.value !== null}
         aria-describedby={`${id}-reason`}
         onChange={(event) => {
-          const entry = readNumber(event.currentTarget.value, range);
-          reason.value = entry.valid ? null : entry.reason;
+          const text = event.currentTarget.value;
+          const entry = readNumber(text, range);
+          wrong.value = entry.valid ? null : { text, reason: entry.reason };
           if (entry.valid) {
             onEnter(entry.value);
           }
         }}
       />
       <p id={`${id}-reason`} class="reason" role="alert">
-        {reason.value}
+        {wrong.value?.reason}
       </p>
     </div>
   );

@@ -31,7 +31,7 @@ export function Numbers({ desk }: { readonly desk: Desk }) {
       {engine === undefined ? (
         <p>The plan has no engine yet.</p>
       ) : (
-        <EngineNumbers desk={desk} engine={engine} />
+        <EngineNumbers key={engine.id} desk={desk} engine={engine} />
       )}
       <LineNumbers desk={desk} />
     </>

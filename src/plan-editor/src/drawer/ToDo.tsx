@@ -17,11 +17,12 @@ export function ToDo({ assessment, drawer }: Props) {
     <>
       {severities.map(({ id, label, meaning }) => {
         const some = tasks.filter((task) => task.severity === id);
+        const findings = assessment.findings.filter(({ finding }) => finding.severity === id).length;
         return (
           some.length > 0 && (
             <section key={id} class="severity" data-severity={id} aria-labelledby={`severity-${id}`}>
               <h3 id={`severity-${id}`}>
-                {label} <span class="count">{some.length}</span>
+                {label} <span class="count">{findings}</span>
               </h3>
               <p class="minor">{meaning}</p>
               <ol class="tasks">

@@ -60,9 +60,12 @@ function NextStep({ remedy }: { readonly remedy: string | undefined }) {
   );
 }
 
+// A line without words still takes its room.
+const blank = '\u00a0';
+
 function stateInWords(checking: boolean, answered: boolean, line: string | null): string {
   if (checking) {
-    return answered ? 'Checking … Above: before the last change' : ' ';
+    return answered ? 'Checking … Above: before the last change' : blank;
   }
-  return line === null ? ' ' : `${line}.`;
+  return line === null ? blank : `${line}.`;
 }
