@@ -9,6 +9,7 @@ import { groundScene, siteScene } from './drawing/groundScene';
 import { markScene } from './drawing/markScene';
 import { movingScene, uncheckedScene } from './drawing/movingScene';
 import { stillGround } from './drawing/stillGround';
+import { markWhenDrawn } from './drawnMark';
 import type { Frame } from './geometry/frame';
 import { inkLayer } from './sheet';
 
@@ -59,6 +60,7 @@ export function scene(desk: Desk, frame: ReadonlySignal<Frame | null>, levels: R
       const plan = ofPlan.value;
       marks.show(plan === null ? [] : markScene(plan, desk.chosen.value, desk.spot.value));
     }),
+    markWhenDrawn(desk.answer),
   ];
   return {
     still: [site.layer, tones.layer, ground.layer, limits.layer, answer.layer],
