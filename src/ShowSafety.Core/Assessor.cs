@@ -60,19 +60,19 @@ public static class Assessor
         CancellationToken cancel = default
     )
     {
-        SoundField field = Stage("field", PlanParts.OfSound(plan), SoundField.Build);
-        SoundAssessment sound = Stage("sound", PlanParts.OfSound(plan), p => SoundAssessor.Assess(p, field));
+        SoundField field = Stage("field", AssessedParts.OfSound(plan), SoundField.Build);
+        SoundAssessment sound = Stage("sound", AssessedParts.OfSound(plan), p => SoundAssessor.Assess(p, field));
         ExposureAssessment exposure = Stage(
             "exposure",
-            PlanParts.OfExposure(plan),
+            AssessedParts.OfExposure(plan),
             p => ExposureAssessor.Assess(p, field)
         );
-        ExhaustAssessment exhaust = Stage("exhaust", PlanParts.OfExhaust(plan), ExhaustAssessor.Assess);
-        IndoorAirAssessment indoorAir = Stage("indoorAir", PlanParts.OfIndoorAir(plan), IndoorAirAssessor.Assess);
-        DebrisAssessment debris = Stage("debris", PlanParts.OfDebris(plan), DebrisAssessor.Assess);
-        SuppliesAssessment supplies = Stage("supplies", PlanParts.OfSupplies(plan), SuppliesAssessor.Assess);
-        CrowdAssessment crowd = Stage("crowd", PlanParts.OfCrowd(plan), CrowdAssessor.Assess);
-        GateAssessment gate = Stage("gate", PlanParts.OfGate(plan), GateAssessor.Assess);
+        ExhaustAssessment exhaust = Stage("exhaust", AssessedParts.OfExhaust(plan), ExhaustAssessor.Assess);
+        IndoorAirAssessment indoorAir = Stage("indoorAir", AssessedParts.OfIndoorAir(plan), IndoorAirAssessor.Assess);
+        DebrisAssessment debris = Stage("debris", AssessedParts.OfDebris(plan), DebrisAssessor.Assess);
+        SuppliesAssessment supplies = Stage("supplies", AssessedParts.OfSupplies(plan), SuppliesAssessor.Assess);
+        CrowdAssessment crowd = Stage("crowd", AssessedParts.OfCrowd(plan), CrowdAssessor.Assess);
+        GateAssessment gate = Stage("gate", AssessedParts.OfGate(plan), GateAssessor.Assess);
         RoomAssessment[] rooms = [debris, exhaust, sound, exposure, indoorAir, supplies, crowd, gate];
         cancel.ThrowIfCancellationRequested();
         LayoutAssessment layout = LayoutAssessor.Assess(plan, [.. rooms.SelectMany(r => r.Zones)]);

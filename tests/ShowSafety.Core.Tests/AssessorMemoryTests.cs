@@ -47,14 +47,14 @@ public sealed class AssessorMemoryTests
         Plan plan = Template(template);
         SoundField field = SoundField.Build(plan);
 
-        Same(p => SoundAssessor.Assess(p, SoundField.Build(p)), PlanParts.OfSound);
-        Same(p => ExposureAssessor.Assess(p, field), PlanParts.OfExposure);
-        Same(ExhaustAssessor.Assess, PlanParts.OfExhaust);
-        Same(IndoorAirAssessor.Assess, PlanParts.OfIndoorAir);
-        Same(DebrisAssessor.Assess, PlanParts.OfDebris);
-        Same(SuppliesAssessor.Assess, PlanParts.OfSupplies);
-        Same(CrowdAssessor.Assess, PlanParts.OfCrowd);
-        Same(GateAssessor.Assess, PlanParts.OfGate);
+        Same(p => SoundAssessor.Assess(p, SoundField.Build(p)), AssessedParts.OfSound);
+        Same(p => ExposureAssessor.Assess(p, field), AssessedParts.OfExposure);
+        Same(ExhaustAssessor.Assess, AssessedParts.OfExhaust);
+        Same(IndoorAirAssessor.Assess, AssessedParts.OfIndoorAir);
+        Same(DebrisAssessor.Assess, AssessedParts.OfDebris);
+        Same(SuppliesAssessor.Assess, AssessedParts.OfSupplies);
+        Same(CrowdAssessor.Assess, AssessedParts.OfCrowd);
+        Same(GateAssessor.Assess, AssessedParts.OfGate);
 
         void Same(Func<Plan, RoomAssessment> room, Func<Plan, Plan> part) =>
             Assert.Equal(Written(room(plan)), Written(room(part(plan))));

@@ -6,7 +6,7 @@ namespace ShowSafety.Core;
 /// The part of a plan each room reads: the plan with everything else taken out. A room is given its part and nothing
 /// more, so a memory that goes by the part can't miss anything the room looked at.
 /// </summary>
-internal static class PlanParts
+internal static class AssessedParts
 {
     // Title and schema are read by no room.
     private static readonly Plan Bare = new();
