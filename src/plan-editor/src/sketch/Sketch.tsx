@@ -14,6 +14,7 @@ import { ScaleBar } from './furniture/ScaleBar';
 import { ViewButtons } from './furniture/ViewButtons';
 import type { Frame } from './geometry/frame';
 import { Grips } from './grips/Grips';
+import { placeOf } from './placeOf';
 import { scene } from './scene';
 import { openSheet, type Sheet } from './sheet';
 
@@ -56,6 +57,16 @@ export function Sketch({ desk }: { readonly desk: Desk }) {
     if (sheet.value !== null && frame.value !== null && outline !== undefined && outline !== whole.current) {
       whole.current = outline;
       sheet.value.showWhole(outline);
+    }
+  });
+
+  // What the drawer points at comes into view.
+  useSignalEffect(() => {
+    const id = desk.chosen.value;
+    const plan = desk.plan.peek();
+    const place = desk.spot.value ?? (id === null || plan === null ? null : placeOf(plan, id));
+    if (place !== null) {
+      sheet.peek()?.reveal(place);
     }
   });
 

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { placeInWords, tooNearInWords } from './words';
+import { placeInWords, shortNameOf, tooNearInWords } from './words';
 
 describe('placeInWords', () => {
   it.each([
@@ -14,7 +14,7 @@ describe('placeInWords', () => {
 
 describe('tooNearInWords', () => {
   it('names the zone and the metres', () => {
-    expect(tooNearInWords('jet heat zone', 8.1)).toBe('inside jet heat zone,\n8.1 m too near');
+    expect(tooNearInWords('jet heat zone', 8.1)).toBe('inside “jet heat zone”,\n8.1 m too near');
     expect(tooNearInWords(undefined, 3)).toBe('inside a zone that keeps people out,\n3.0 m too near');
   });
 
@@ -25,5 +25,15 @@ describe('tooNearInWords', () => {
         return said >= metres - 1e-6 && said < metres + 0.1001;
       }),
     );
+  });
+});
+
+describe('shortNameOf', () => {
+  it.each([
+    [{ id: 'fern', name: 'Fern, bench demonstrator' }, 'Fern'],
+    [{ id: 'fern', name: 'Fern' }, 'Fern'],
+    [{ id: 'fern' }, 'fern'],
+  ])('calls %j %s', (engine, name) => {
+    expect(shortNameOf(engine)).toBe(name);
   });
 });
