@@ -6,7 +6,6 @@ import { askLevels } from '../levels/askLevels';
 import { LevelNote } from '../levels/LevelNote';
 import { levelPictureOn } from '../levels/levelPicture';
 import { type LevelState, watchLevels } from '../levels/watchLevels';
-import type { PlanPoints } from '../plan/planFile';
 import { elementAt } from './elementAt';
 import { elementsOf } from './elements';
 import { NorthArrow } from './furniture/NorthArrow';
@@ -14,8 +13,10 @@ import { ScaleBar } from './furniture/ScaleBar';
 import { ViewButtons } from './furniture/ViewButtons';
 import type { Frame } from './geometry/frame';
 import { Grips } from './grips/Grips';
+import { placeOf } from './placeOf';
 import { scene } from './scene';
 import { openSheet, type Sheet } from './sheet';
+import { WholeSite } from './wholeSite';
 
 // Half of what a finger covers.
 const reachPixels = 22;
@@ -27,7 +28,7 @@ export function Sketch({ desk }: { readonly desk: Desk }) {
   const sheet = useSignal<Sheet | null>(null);
   const frame = useSignal<Frame | null>(null);
   const levels = useSignal<ReadonlySignal<LevelState> | null>(null);
-  const whole = useRef<PlanPoints | null>(null);
+  const whole = useRef(new WholeSite()).current;
 
   useLayoutEffect(() => {
     if (below.current === null || above.current === null) {
@@ -53,9 +54,19 @@ export function Sketch({ desk }: { readonly desk: Desk }) {
   // Another plan is shown whole; a plan that is being changed stays where it is.
   useSignalEffect(() => {
     const outline = desk.plan.value?.site.outline;
-    if (sheet.value !== null && frame.value !== null && outline !== undefined && outline !== whole.current) {
-      whole.current = outline;
-      sheet.value.showWhole(outline);
+    const seen = frame.value;
+    if (sheet.value !== null && seen !== null && outline !== undefined && whole.isDue(outline, seen)) {
+      whole.shown(outline, sheet.value.showWhole(outline) ?? seen);
+    }
+  });
+
+  // What the drawer points at comes into view.
+  useSignalEffect(() => {
+    const id = desk.chosen.value;
+    const plan = desk.plan.peek();
+    const place = desk.spot.value ?? (id === null || plan === null ? null : placeOf(plan, id));
+    if (place !== null) {
+      sheet.peek()?.reveal(place);
     }
   });
 
@@ -68,8 +79,8 @@ export function Sketch({ desk }: { readonly desk: Desk }) {
         <>
           <Grips desk={desk} frame={frame.value} sheet={sheet.value} />
           {levels.value !== null && <LevelNote state={levels.value.value} />}
+          <NorthArrow northDegrees={plan.site.northDegrees} />
           <div class="sketch-foot">
-            <NorthArrow northDegrees={plan.site.northDegrees} />
             <ScaleBar frame={frame.value} />
             <ViewButtons sheet={sheet.value} outline={plan.site.outline} />
           </div>

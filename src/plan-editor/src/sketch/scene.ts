@@ -1,13 +1,12 @@
-import { effect, type ReadonlySignal } from '@preact/signals';
+import { computed, effect, type ReadonlySignal } from '@preact/signals';
 import type { Desk } from '../desk/desk';
 import { limitLines, toneLayer } from '../levels/levelLayers';
 import { levelLimits } from '../levels/levelPicture';
 import type { LevelState } from '../levels/watchLevels';
 import { answerScene } from './drawing/answerScene';
-import { nameObstacles } from './drawing/engineMarks';
 import { groundScene, siteScene } from './drawing/groundScene';
 import { markScene } from './drawing/markScene';
-import { movingScene, uncheckedScene } from './drawing/movingScene';
+import { movingScene, obstacles, uncheckedScene } from './drawing/movingScene';
 import { stillGround } from './drawing/stillGround';
 import { markWhenDrawn } from './drawnMark';
 import type { Frame } from './geometry/frame';
@@ -17,12 +16,15 @@ import { inkLayer } from './sheet';
 export function scene(desk: Desk, frame: ReadonlySignal<Frame | null>, levels: ReadonlySignal<LevelState>) {
   const site = inkLayer(false, 0);
   const tones = toneLayer(5);
-  const limits = inkLayer('still', 15);
+  // Above the answer, whose labels give way to the limits' names.
+  const limits = inkLayer('still', 25);
   const ground = inkLayer('still', 10);
   const answer = inkLayer('still', 20);
   const unchecked = inkLayer('moving', 10);
   const marks = inkLayer(false, 20);
   const moving = inkLayer('moving', 30);
+  // Apart from the frame: a view that only shifts paints nothing anew.
+  const metresPerPixel = computed(() => frame.value?.metresPerPixel);
   const ofPlan = stillGround(desk.plan);
 
   const fill = () => [
@@ -38,7 +40,7 @@ export function scene(desk: Desk, frame: ReadonlySignal<Frame | null>, levels: R
       answer.show(
         said === null || desk.unchecked.value
           ? []
-          : [...answerScene(said.assessment, desk.shownZones.value), ...nameObstacles(said.plan)],
+          : [...answerScene(said.assessment, desk.shownZones.value), ...obstacles(said)],
       );
     }),
     effect(() => {
@@ -52,7 +54,7 @@ export function scene(desk: Desk, frame: ReadonlySignal<Frame | null>, levels: R
     }),
     effect(() => {
       const plan = desk.plan.value;
-      const scale = frame.value?.metresPerPixel;
+      const scale = metresPerPixel.value;
       const said = desk.unchecked.value ? null : desk.answer.value;
       moving.show(plan === null || scale === undefined ? [] : movingScene(plan, said, scale));
     }),

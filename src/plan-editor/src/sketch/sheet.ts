@@ -21,8 +21,8 @@ export interface Sheet {
   readonly still: OpenLayersMap;
   readonly moving: OpenLayersMap;
   readonly view: View;
-  /** Brings an outline into view. */
-  showWhole(outline: PlanPoints): void;
+  /** Brings an outline into view and says what is in view then. */
+  showWhole(outline: PlanPoints): Frame | null;
   zoomBy(times: number): void;
   /** Brings a place into view when it lies outside. */
   reveal(place: PlanPoint): void;
@@ -92,6 +92,10 @@ export function inkLayer(declutter: string | false, zIndex: number) {
   };
 }
 
+// Room for scale bar and buttons at the foot, and a margin on the other sides.
+const footPixels = 68;
+const margin = 14;
+
 function movements(view: View, map: OpenLayersMap): Pick<Sheet, 'showWhole' | 'zoomBy' | 'reveal'> {
   const still = window.matchMedia('(prefers-reduced-motion: reduce)').matches;
   const duration = still ? 0 : 180;
@@ -100,9 +104,9 @@ function movements(view: View, map: OpenLayersMap): Pick<Sheet, 'showWhole' | 'z
       const xs = outline.map(([x]) => x);
       const ys = outline.map(([, y]) => y);
       view.fit([Math.min(...xs), Math.min(...ys), Math.max(...xs), Math.max(...ys)], {
-        // Room for scale bar and buttons at the foot.
-        padding: [24, 24, 76, 24],
+        padding: [margin, margin, footPixels, margin],
       });
+      return frameOf(map);
     },
     zoomBy: (times) => view.animate({ resolution: (view.getResolution() ?? 1) / times, duration }),
     reveal([x, y]) {

@@ -10,11 +10,12 @@ import { ink, thin } from './ink';
 import { labelStyle } from './label';
 import { lineStyle } from './line';
 import { areaFeature, edgeLabels, lineFeature } from './shapes';
+import { stopMarks } from './stopMarks';
 import { zoneHatch } from './zoneHatch';
 
 /** What the answer says about areas and where the line could stand. */
 export function answerScene(
-  { zones, rooms: { layout } }: Assessment,
+  { findings, zones, rooms: { layout } }: Assessment,
   shown: ReadonlySet<string>,
 ): readonly Feature[] {
   return [
@@ -29,6 +30,7 @@ export function answerScene(
     ...zones.filter((zone) => isAlwaysShown(zone) && !shown.has(zoneKey(zone))).flatMap(outlined),
     ...zones.filter((zone) => shown.has(zoneKey(zone))).flatMap(hatched),
     lineFeature(layout.suggestedLine, lineStyle(1.5, [12, 3, 2, 3]), alongEdge(suggestedWords, 2)),
+    ...stopMarks(findings),
   ];
 }
 

@@ -4,6 +4,7 @@ import Fill from 'ol/style/Fill.js';
 import Style from 'ol/style/Style.js';
 import type { Engine, PlanFile, PlanPoint } from '../../plan/planFile';
 import { along } from '../geometry/along';
+import { shortNameOf } from '../words';
 import { benchOf, poseOf } from './bench';
 import { ink, paper } from './ink';
 import { labelStyle } from './label';
@@ -56,7 +57,7 @@ function namePlace(engine: Engine, metresPerPixel: number): PlanPoint {
 }
 
 function nameOf(engine: Engine, unseen = false): Style {
-  return labelStyle(engine.name ?? engine.id, {
+  return labelStyle(shortNameOf(engine), {
     weight: 700,
     sizePixels: 15,
     rank: 30,

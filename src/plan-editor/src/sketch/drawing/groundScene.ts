@@ -8,7 +8,7 @@ import { hatchFill } from './hatch';
 import { ground, ink, paper, thin } from './ink';
 import { labelStyle } from './label';
 import { lineStyle } from './line';
-import { lineFeature, outlineFeature, placeFeature } from './shapes';
+import { lineFeature, outlineFeature, scaledPlaceFeature } from './shapes';
 import { type SymbolKind, symbolStyle } from './symbols';
 
 /** The bare ground, under everything. */
@@ -27,16 +27,17 @@ export function groundScene(plan: PlanFile): readonly Feature[] {
 }
 
 function drawn(element: PlanElement): Feature {
-  const name = element.name;
+  const label = labelStyle(element.name, { beside: element.shape === 'place' });
   switch (element.shape) {
-    case 'place': {
-      const place = element.points[0] ?? [0, 0];
-      return placeFeature(place, symbolStyle(element.kind as SymbolKind), labelStyle(name, { beside: true }));
-    }
+    case 'place':
+      return scaledPlaceFeature(element.points[0] ?? [0, 0], (metresPerPixel) => [
+        symbolStyle(element.kind as SymbolKind, metresPerPixel),
+        label,
+      ]);
     case 'line':
-      return lineFeature(element.points, ...lineLook(element.kind), labelStyle(name));
+      return lineFeature(element.points, ...lineLook(element.kind), label);
     case 'outline':
-      return outlineFeature(element.points, outlineLook(element.kind), labelStyle(name));
+      return outlineFeature(element.points, outlineLook(element.kind), label);
   }
 }
 

@@ -4,6 +4,7 @@ import { ink } from './ink';
 type Strokes = (pen: CanvasRenderingContext2D, size: number) => void;
 
 const falling: Strokes = (pen, s) => lines(pen, [-s, 0, s, 2 * s], [0, 0, 2 * s, 2 * s], [0, -s, 2 * s, s]);
+const brokenFalling: Strokes = (pen, s) => lines(pen, [s * 0.15, s * 0.15, s * 0.85, s * 0.85]);
 const rising: Strokes = (pen, s) => lines(pen, [-s, s, s, -s], [0, s, s, 0], [0, 2 * s, 2 * s, 0]);
 const level: Strokes = (pen, s) => lines(pen, [0, s / 2, s, s / 2]);
 const upright: Strokes = (pen, s) => lines(pen, [s / 2, 0, s / 2, s]);
@@ -24,12 +25,12 @@ const rings: Strokes = (pen, s) => {
 
 const hatches = {
   keepOut: { strokes: falling, size: 11, width: 0.8, strength: 0.42 },
-  debris: { strokes: falling, size: 8, width: 1.4, strength: 0.7 },
-  jet: { strokes: rising, size: 7, width: 1.2, strength: 0.7 },
-  near: { strokes: dots, size: 7, width: 1, strength: 0.8 },
-  sound: { strokes: level, size: 8, width: 1.2, strength: 0.7 },
-  air: { strokes: rings, size: 12, width: 1.1, strength: 0.75 },
-  fuel: { strokes: crosses, size: 11, width: 1.2, strength: 0.8 },
+  debris: { strokes: brokenFalling, size: 12, width: 1.6, strength: 0.6 },
+  jet: { strokes: rising, size: 9, width: 1.1, strength: 0.6 },
+  near: { strokes: dots, size: 9, width: 1, strength: 0.7 },
+  sound: { strokes: level, size: 11, width: 1.1, strength: 0.5 },
+  air: { strokes: rings, size: 14, width: 1.1, strength: 0.65 },
+  fuel: { strokes: crosses, size: 13, width: 1.2, strength: 0.7 },
   stand: { strokes: upright, size: 6, width: 0.8, strength: 0.45 },
 } satisfies Record<string, { strokes: Strokes; size: number; width: number; strength: number }>;
 

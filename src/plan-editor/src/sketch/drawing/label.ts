@@ -21,6 +21,10 @@ export interface LabelLook {
   readonly once?: boolean;
 }
 
+// Wide enough to close the gaps between words: a strong line would show through them as dots.
+const rimPixels = { point: 4, line: 7 };
+const oneLinePixels = 18;
+
 const repeatPixels = 420;
 
 /** A label in the page's type on a rim of paper, so that hatches and lines do not run into the letters. */
@@ -32,7 +36,10 @@ export function labelStyle(text: string, look: LabelLook = {}): Style {
       text,
       font: typeOf(sizePixels, weight),
       fill: new Fill({ color: look.unseen === true ? 'transparent' : color }),
-      stroke: new Stroke({ color: look.unseen === true ? 'transparent' : paper, width: 4 }),
+      stroke: new Stroke({
+        color: look.unseen === true ? 'transparent' : paper,
+        width: rimPixels[placement],
+      }),
       placement,
       overflow: look.always === true || placement === 'point',
       declutterMode: look.always === true ? 'obstacle' : 'declutter',
@@ -40,7 +47,7 @@ export function labelStyle(text: string, look: LabelLook = {}): Style {
       ...(placement === 'line' ? {} : { textAlign: look.beside === true ? 'left' : 'center' }),
       ...(placement === 'line' && look.once !== true ? { repeat: repeatPixels } : {}),
       offsetX: look.beside === true ? 20 : 0,
-      offsetY: look.above === true ? -16 : 0,
+      offsetY: look.above === true ? -16 - (text.split('\n').length - 1) * oneLinePixels : 0,
       padding: [2, 3, 2, 3],
     }),
   });

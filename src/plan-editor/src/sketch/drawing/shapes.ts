@@ -35,6 +35,16 @@ export function placeFeature(place: PlanPoint, ...styles: readonly Style[]): Fea
   return styled(new Feature(new Point(copied(place))), styles);
 }
 
+/** A single place that looks different from near and from far. */
+export function scaledPlaceFeature(
+  place: PlanPoint,
+  look: (metresPerPixel: number) => readonly Style[],
+): Feature {
+  const feature = placeFeature(place);
+  feature.setStyle((_, metresPerPixel) => [...look(metresPerPixel)]);
+  return feature;
+}
+
 function styled(feature: Feature, styles: readonly Style[]): Feature {
   feature.setStyle([...styles]);
   return feature;

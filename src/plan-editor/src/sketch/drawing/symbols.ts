@@ -37,14 +37,15 @@ const paths: Readonly<Record<SymbolKind, { readonly stroke: string; readonly fil
 
 const drawn = new Map<SymbolKind, HTMLCanvasElement>();
 
+// Seen from far, where one sign would cover its neighbours, signs are smaller.
+const farMetresPerPixel = 0.12;
+
 /** The sign as a style for a place. Labels keep clear of it; it never gives way to one. */
-export function symbolStyle(kind: SymbolKind): Style {
+export function symbolStyle(kind: SymbolKind, metresPerPixel: number): Style {
   const sign = drawn.get(kind) ?? draw(kind);
   drawn.set(kind, sign);
-  return new Style({
-    zIndex: 1,
-    image: new Icon({ img: sign, scale: 1 / finer, declutterMode: 'obstacle' }),
-  });
+  const scale = (metresPerPixel > farMetresPerPixel ? 0.72 : 1) / finer;
+  return new Style({ zIndex: 1, image: new Icon({ img: sign, scale, declutterMode: 'obstacle' }) });
 }
 
 function draw(kind: SymbolKind): HTMLCanvasElement {

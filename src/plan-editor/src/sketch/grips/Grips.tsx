@@ -3,6 +3,7 @@ import type { Desk } from '../../desk/desk';
 import { elementsOf, middleOf, type PlanElement } from '../elements';
 import { type Frame, toScreen } from '../geometry/frame';
 import type { Sheet } from '../sheet';
+import { placeInWords } from '../words';
 import { GripButton } from './GripButton';
 import { gripsOf } from './grip';
 import { Movement } from './movement';
@@ -52,7 +53,7 @@ function ElementButton({ desk, frame, sheet, element }: Props & { readonly eleme
       type="button"
       class="grip"
       data-kind="element"
-      aria-label={element.name}
+      aria-label={`${element.name}, at ${placeInWords(middleOf(element))}`}
       aria-pressed={desk.chosen.value === element.id}
       style={{ transform: `translate(${leftPixels - 22}px, ${topPixels - 22}px)` }}
       onFocus={() => sheet.reveal(middleOf(element))}

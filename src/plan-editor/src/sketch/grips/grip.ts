@@ -3,7 +3,7 @@ import { movedEngine, movedLineCorner, turnedEngine } from '../../plan/edits';
 import type { Engine, PlanFile, PlanPoint } from '../../plan/planFile';
 import { benchOf, poseOf } from '../drawing/bench';
 import { headingDegrees } from '../geometry/heading';
-import { crowdLineWords, placeInWords } from '../words';
+import { crowdLineWords, placeInWords, shortNameOf } from '../words';
 import type { KeyStep } from './keyStep';
 
 /** The id under which the crowd line is chosen. */
@@ -50,12 +50,12 @@ function engineGrip(engine: Engine, metresPerPixel: number): Grip {
     key: `engine ${id}`,
     kind: 'engine',
     elementId: id,
-    change: `Move ${nameOf(engine)}`,
+    change: `Move ${shortNameOf(engine)}`,
     label: `${nameOf(engine)}, exhaust heading ${headingInWords(engine)}, at ${placeInWords(place)}`,
     at: middle,
     sizePixels: Math.max(touchPixels, lengthMetres / metresPerPixel),
     drag: (from, to) => moved(to[0] - from[0], to[1] - from[1]),
-    changeByKeys: ({ turnDegrees }) => `${turnDegrees === 0 ? 'Move' : 'Turn'} ${nameOf(engine)}`,
+    changeByKeys: ({ turnDegrees }) => `${turnDegrees === 0 ? 'Move' : 'Turn'} ${shortNameOf(engine)}`,
     press: ({ rightMetres, upMetres, turnDegrees }) => {
       const shifted = moved(rightMetres, upMetres);
       const turned = turnedBy(engine, turnDegrees);
@@ -70,12 +70,12 @@ function turnGrip(engine: Engine, metresPerPixel: number): Grip {
     key: `turn ${engine.id}`,
     kind: 'turn',
     elementId: engine.id,
-    change: `Turn ${nameOf(engine)}`,
+    change: `Turn ${shortNameOf(engine)}`,
     label: `Turn ${nameOf(engine)}, exhaust heading ${headingInWords(engine)}`,
     at: benchOf(engine, metresPerPixel).armEnd,
     sizePixels: touchPixels,
     drag: (from, to) => turnedBy(engine, headingDegrees(place, to) - headingDegrees(place, from)),
-    changeByKeys: () => `Turn ${nameOf(engine)}`,
+    changeByKeys: () => `Turn ${shortNameOf(engine)}`,
     // Right and up turn clockwise, one degree for a decimetre key.
     press: ({ rightMetres, upMetres, turnDegrees }) =>
       turnedBy(engine, turnDegrees + 10 * (rightMetres + upMetres)),
