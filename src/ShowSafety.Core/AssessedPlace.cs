@@ -27,7 +27,32 @@ public sealed record AssessedPlace(PlanPoint Place)
 
     /// <summary>Zones the place lies in, in the order of the assessment.</summary>
     public ValueList<AssessedZone> Zones { get; init; } = [];
+
+    /// <summary>How loud it is for a visitor who stays for the whole programme.</summary>
+    public required string Loud { get; init; }
+
+    /// <summary>How long a visitor may stay, or that it can't be told.</summary>
+    public required string Stay { get; init; }
+
+    /// <summary>What a visitor wears, or that nothing is asked, or that it can't be told.</summary>
+    public required string Wear { get; init; }
+
+    /// <summary>Zones that bind a visitor there, zones that can't be told, and the engines that are heard.</summary>
+    public required string Why { get; init; }
+
+    /// <summary>The sentences that are different ones for a child.</summary>
+    public required AssessedWords ForChild { get; init; }
+
+    /// <summary>The sentences that are different ones for crew.</summary>
+    public required AssessedWords ForCrew { get; init; }
 }
+
+/// <summary>Sentences about a place that differ from those for a visitor; null where they say the same.</summary>
+/// <param name="Loud">How loud it is.</param>
+/// <param name="Stay">How long to stay.</param>
+/// <param name="Wear">What to wear.</param>
+/// <param name="Why">Zones and engines.</param>
+public sealed record AssessedWords(string? Loud, string? Stay, string? Wear, string? Why);
 
 /// <summary>The loudest moment of the programme at a place.</summary>
 /// <param name="EarHeightMetres">The height of the ear it is loudest at, in metres.</param>
@@ -65,6 +90,7 @@ public sealed record AssessedProtector(string ProtectorId, Quantity? LevelAtEarD
 /// <param name="Effect">What it does.</param>
 /// <param name="Whom">Whom it binds.</param>
 /// <param name="When">When it applies.</param>
+/// <param name="Sentence">What it is, whom it binds and when, and what draws its edge.</param>
 public sealed record AssessedZone(
     ZoneRow Row,
     string Label,
@@ -72,5 +98,6 @@ public sealed record AssessedZone(
     string Part,
     ZoneEffect Effect,
     Audience Whom,
-    Phases When
+    Phases When,
+    string Sentence
 );

@@ -7,7 +7,6 @@ using ShowSafety.Core.Exposure.Zones;
 using ShowSafety.Core.Measures;
 using ShowSafety.Core.Plans;
 using ShowSafety.Core.Sound;
-using ShowSafety.Core.Wording;
 
 namespace ShowSafety.Core;
 
@@ -19,16 +18,18 @@ public sealed class AssessedPlaces
 {
     private readonly PersonContext _context;
     private readonly ValueList<Zone> _zones;
+    private readonly AssessedPlaceWords _words;
     private readonly ValueList<StateCombination> _combinations;
 
-    private AssessedPlaces(Plan plan, ValueList<Zone> zones)
+    private AssessedPlaces(Plan plan, Assessment assessment)
     {
         SoundField field = SoundField.Build(plan);
         Timeline timeline = TimelineBuilder.Build(plan);
         ValueList<RuleSet> rules = [.. plan.RuleSets.Distinct().Select(RuleSetLibrary.Find).OfType<RuleSet>()];
         _context = new(plan, field, timeline, rules);
         _combinations = LoudestStates.Of(plan, timeline, field);
-        _zones = zones;
+        _zones = [.. assessment.Zones];
+        _words = new(plan, assessment);
     }
 
     /// <summary>The answers for some places, in their order.</summary>
@@ -40,9 +41,22 @@ public sealed class AssessedPlaces
         Plan plan,
         IReadOnlyList<(PlanPoint Place, double? EarHeightMetres)> places,
         CancellationToken cancel = default
+    ) => Of(plan, places, null, cancel);
+
+    /// <summary>The same with a memory of what was worked out before.</summary>
+    /// <param name="plan">The plan.</param>
+    /// <param name="places">The places; an ear height in metres, or null for all that people have.</param>
+    /// <param name="memory">What was worked out before, or null; it saves time and changes nothing.</param>
+    /// <param name="cancel">Ends the work early when nobody waits for it any more.</param>
+    /// <exception cref="OperationCanceledException">It was ended early.</exception>
+    public static ValueList<AssessedPlace> Of(
+        Plan plan,
+        IReadOnlyList<(PlanPoint Place, double? EarHeightMetres)> places,
+        AssessorMemory? memory,
+        CancellationToken cancel = default
     )
     {
-        var asked = new AssessedPlaces(plan, [.. Assessor.WithoutCosts(plan, cancel).Zones]);
+        var asked = new AssessedPlaces(plan, Assessor.WithoutCosts(plan, memory, cancel));
         return
         [
             .. places.Select(p =>
@@ -56,29 +70,39 @@ public sealed class AssessedPlaces
     private AssessedPlace At(PlanPoint place, double? earHeightMetres)
     {
         HeardLevels? heard = Heard(place, earHeightMetres);
+        AssessedMoment? loudest = heard is null ? null : Moment(heard);
+        Zone[] zones = [.. _zones.Where(z => z.Area.Covers(SiteGeometry.Point(place)))];
+        PersonGroup visitor = Somebody(place, earHeightMetres, PersonRole.Visitor);
+        PersonGroup crew = Somebody(place, earHeightMetres, PersonRole.Crew);
+        PersonExposure asVisitor = PersonAssessor.Assess(_context, visitor, PersonPart.Adults);
+        PersonExposure asChild = PersonAssessor.Assess(_context, visitor, PersonPart.Children);
+        PersonExposure asCrew = PersonAssessor.Assess(_context, crew, PersonPart.Adults);
+        AssessedWords said = _words.Of(visitor, asVisitor, "Here", zones, loudest);
         return new(place)
         {
-            Loudest = heard is null ? null : Moment(heard),
-            Visitor = Exposure(place, earHeightMetres, PersonRole.Visitor, PersonPart.Adults),
-            Child = Exposure(place, earHeightMetres, PersonRole.Visitor, PersonPart.Children),
-            Crew = Exposure(place, earHeightMetres, PersonRole.Crew, PersonPart.Adults),
+            Loudest = loudest,
+            Visitor = asVisitor,
+            Child = asChild,
+            Crew = asCrew,
             Protectors = heard is null ? [] : [.. _context.Plan.Protectors.Select(p => Under(p, heard))],
-            Zones = [.. _zones.Where(z => z.Area.Covers(SiteGeometry.Point(place))).Select(Named)],
+            Zones = [.. zones.Select(_words.Named)],
+            Loud = said.Loud!,
+            Stay = said.Stay!,
+            Wear = said.Wear!,
+            Why = said.Why!,
+            ForChild = AssessedPlaceWords.Unlike(said, _words.Of(visitor, asChild, "Here", zones, loudest)),
+            ForCrew = AssessedPlaceWords.Unlike(said, _words.Of(crew, asCrew, "Here", zones, loudest)),
         };
     }
 
-    private PersonExposure Exposure(PlanPoint place, double? ear, PersonRole role, PersonPart part) =>
-        PersonAssessor.Assess(
-            _context,
-            new()
-            {
-                Id = "place",
-                Role = role,
-                Place = place,
-                EarHeightMetres = ear is { } height ? new Stated { Value = height } : null,
-            },
-            part
-        );
+    private static PersonGroup Somebody(PlanPoint place, double? ear, PersonRole role) =>
+        new()
+        {
+            Id = "place",
+            Role = role,
+            Place = place,
+            EarHeightMetres = ear is { } height ? new Stated { Value = height } : null,
+        };
 
     // The loudest ear of all heights; a height that can't be told makes the place one that can't be told.
     private HeardLevels? Heard(PlanPoint place, double? earHeightMetres)
@@ -149,7 +173,4 @@ public sealed class AssessedPlaces
             Citations = ["iso-9613-2"],
             Sum = "outdoor-level",
         };
-
-    private static AssessedZone Named(Zone zone) =>
-        new(zone.Row, RowLabels.Of(zone.Row), zone.ElementId, zone.Part, zone.Effect, zone.Whom, zone.When);
 }

@@ -19,41 +19,60 @@ public static class Assessor
     /// <param name="plan">The plan.</param>
     /// <param name="cancel">Ends the work early when nobody waits for it any more.</param>
     /// <exception cref="OperationCanceledException">It was ended early.</exception>
-    public static Assessment Assess(Plan plan, CancellationToken cancel = default)
+    public static Assessment Assess(Plan plan, CancellationToken cancel = default) => Assess(plan, null, cancel);
+
+    /// <summary>The same with a memory of what was worked out before; it saves time and changes nothing.</summary>
+    /// <param name="plan">The plan.</param>
+    /// <param name="memory">The memory, or null.</param>
+    /// <param name="cancel">Ends the work early when nobody waits for it any more.</param>
+    /// <exception cref="OperationCanceledException">It was ended early.</exception>
+    public static Assessment Assess(Plan plan, AssessorMemory? memory, CancellationToken cancel = default)
     {
-        Assessment assessment = WithoutCosts(plan, cancel);
-        return assessment with { FindOut = FindOutList.Of(plan, assessment, cancel) };
+        Assessment assessment = WithoutCosts(plan, memory, cancel);
+        return assessment with { FindOut = FindOutList.Of(plan, assessment, memory, cancel) };
     }
+
+    /// <summary>The assessment for a plan that is being moved about, without a memory.</summary>
+    /// <param name="plan">The plan.</param>
+    /// <param name="cancel">Ends the work early when nobody waits for it any more.</param>
+    /// <exception cref="OperationCanceledException">It was ended early.</exception>
+    public static Assessment AssessWithoutCosts(Plan plan, CancellationToken cancel = default) =>
+        AssessWithoutCosts(plan, null, cancel);
 
     /// <summary>
     /// The assessment for a plan that is being moved about: everything but what not knowing costs in metres, which
     /// takes an assessment of its own for each fact.
     /// </summary>
     /// <param name="plan">The plan.</param>
+    /// <param name="memory">What was worked out before, or null; it saves time and changes nothing.</param>
     /// <param name="cancel">Ends the work early when nobody waits for it any more.</param>
     /// <exception cref="OperationCanceledException">It was ended early.</exception>
-    public static Assessment AssessWithoutCosts(Plan plan, CancellationToken cancel = default)
+    public static Assessment AssessWithoutCosts(Plan plan, AssessorMemory? memory, CancellationToken cancel = default)
     {
-        Assessment assessment = WithoutCosts(plan, cancel);
+        Assessment assessment = WithoutCosts(plan, memory, cancel);
         return assessment with { FindOut = FindOutList.Unpriced(plan, assessment) };
     }
 
     /// <summary>The assessment without the prices of what is not known, which take assessments of their own.</summary>
-    internal static Assessment WithoutCosts(Plan plan, CancellationToken cancel = default)
+    internal static Assessment WithoutCosts(
+        Plan plan,
+        AssessorMemory? memory = null,
+        CancellationToken cancel = default
+    )
     {
-        cancel.ThrowIfCancellationRequested();
-        SoundField field = SoundField.Build(plan);
-        SoundAssessment sound = SoundAssessor.Assess(plan, field);
-        cancel.ThrowIfCancellationRequested();
-        ExposureAssessment exposure = ExposureAssessor.Assess(plan, field);
-        cancel.ThrowIfCancellationRequested();
-        ExhaustAssessment exhaust = ExhaustAssessor.Assess(plan);
-        IndoorAirAssessment indoorAir = IndoorAirAssessor.Assess(plan);
-        cancel.ThrowIfCancellationRequested();
-        DebrisAssessment debris = DebrisAssessor.Assess(plan);
-        SuppliesAssessment supplies = SuppliesAssessor.Assess(plan);
-        CrowdAssessment crowd = CrowdAssessor.Assess(plan);
-        GateAssessment gate = GateAssessor.Assess(plan);
+        SoundField field = Stage("field", AssessedParts.OfSound(plan), SoundField.Build);
+        SoundAssessment sound = Stage("sound", AssessedParts.OfSound(plan), p => SoundAssessor.Assess(p, field));
+        ExposureAssessment exposure = Stage(
+            "exposure",
+            AssessedParts.OfExposure(plan),
+            p => ExposureAssessor.Assess(p, field)
+        );
+        ExhaustAssessment exhaust = Stage("exhaust", AssessedParts.OfExhaust(plan), ExhaustAssessor.Assess);
+        IndoorAirAssessment indoorAir = Stage("indoorAir", AssessedParts.OfIndoorAir(plan), IndoorAirAssessor.Assess);
+        DebrisAssessment debris = Stage("debris", AssessedParts.OfDebris(plan), DebrisAssessor.Assess);
+        SuppliesAssessment supplies = Stage("supplies", AssessedParts.OfSupplies(plan), SuppliesAssessor.Assess);
+        CrowdAssessment crowd = Stage("crowd", AssessedParts.OfCrowd(plan), CrowdAssessor.Assess);
+        GateAssessment gate = Stage("gate", AssessedParts.OfGate(plan), GateAssessor.Assess);
         RoomAssessment[] rooms = [debris, exhaust, sound, exposure, indoorAir, supplies, crowd, gate];
         cancel.ThrowIfCancellationRequested();
         LayoutAssessment layout = LayoutAssessor.Assess(plan, [.. rooms.SelectMany(r => r.Zones)]);
@@ -75,6 +94,13 @@ public static class Assessor
             FindOut = [],
             Names = ElementNames.Of(plan),
         };
+
+        T Stage<T>(string name, Plan part, Func<Plan, T> work)
+            where T : class
+        {
+            cancel.ThrowIfCancellationRequested();
+            return memory is null ? work(part) : memory.Recall(name, part, work);
+        }
     }
 
     private static ValueList<Finding> Ordered(IEnumerable<Finding> findings) =>

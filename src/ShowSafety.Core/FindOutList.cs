@@ -22,9 +22,14 @@ public static class FindOutList
     /// <summary>The list, the costliest first.</summary>
     /// <param name="plan">The plan.</param>
     /// <param name="assessment">Its assessment.</param>
+    /// <param name="memory">What was worked out before, or null: most of a plan is the same with one fact known.</param>
     /// <param name="cancel">Ends the pricing early.</param>
-    public static ValueList<FindOutItem> Of(Plan plan, Assessment assessment, CancellationToken cancel = default) =>
-        Ordered(plan, assessment, assumption => Gain(plan, assessment, assumption, cancel));
+    public static ValueList<FindOutItem> Of(
+        Plan plan,
+        Assessment assessment,
+        AssessorMemory? memory = null,
+        CancellationToken cancel = default
+    ) => Ordered(plan, assessment, assumption => Gain(plan, assessment, assumption, memory, cancel));
 
     /// <summary>The list without what not knowing costs in metres of crowd line.</summary>
     public static ValueList<FindOutItem> Unpriced(Plan plan, Assessment assessment) =>
@@ -80,7 +85,13 @@ public static class FindOutList
             .Assumptions.Where(a => a.Pedigree == Pedigree.Assumed)
             .Select(a => new FindOutItem(a.Field, a.ElementId, a.Meaning, a.FindOut, null, gain(a)));
 
-    private static Quantity? Gain(Plan plan, Assessment assessment, Assumption assumption, CancellationToken cancel)
+    private static Quantity? Gain(
+        Plan plan,
+        Assessment assessment,
+        Assumption assumption,
+        AssessorMemory? memory,
+        CancellationToken cancel
+    )
     {
         if (Fields[assumption.Field].Hopeful is not { } hopeful || Distance(assessment) is not { } now)
         {
@@ -88,7 +99,7 @@ public static class FindOutList
         }
 
         Plan known = PlanEdit.WithStated(plan, assumption.Pointer, hopeful);
-        return Distance(Assessor.WithoutCosts(known, cancel)) is { } then
+        return Distance(Assessor.WithoutCosts(known, memory, cancel)) is { } then
             ? Quantity.Plain(now - then > SmallestGainMetres ? now - then : 0, Unit.Metre)
             : null;
     }

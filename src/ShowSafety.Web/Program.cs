@@ -1,3 +1,4 @@
+using ShowSafety.Core;
 using ShowSafety.Web.Assessments;
 using ShowSafety.Web.Contract;
 using ShowSafety.Web.Health;
@@ -9,22 +10,25 @@ using ShowSafety.Web.PlanFormat;
 using ShowSafety.Web.Plans;
 using ShowSafety.Web.Points;
 using ShowSafety.Web.RuleSets;
+using ShowSafety.Web.Scheduling;
 using ShowSafety.Web.Sums;
 using ShowSafety.Web.Templates;
 
 var builder = LocalHost.CreateBuilder(args);
-builder.Services.AddProblemDetails();
+builder.Services.AddProblemDetails(Refusals.WithoutTrace);
 builder.Services.AddServiceDescription();
 builder.Services.ConfigureHttpJsonOptions(json => Json.BeStrict(json.SerializerOptions));
 builder.Services.AddSingleton(TimeProvider.System);
 builder.Services.AddSingleton<Workbench>();
+builder.Services.AddSingleton<AssessorMemory>();
 builder.Services.AddSingleton<TemplateLibrary>();
 builder.Services.AddPlanStore();
 
 var app = builder.Build();
 app.UseSecurityHeaders();
-app.UseExceptionHandler();
+app.UseProblemForFailures();
 app.UseProblemForEmptyErrors();
+app.UseOwnPageOnly();
 app.UsePage();
 app.UseRouting();
 
@@ -39,6 +43,7 @@ app.MapAssessments();
 app.MapPoints();
 app.MapLevels();
 app.MapOutputs();
+app.MapSavedOutputs();
 app.MapPlans();
 app.MapVersions();
 

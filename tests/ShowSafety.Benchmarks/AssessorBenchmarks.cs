@@ -16,7 +16,7 @@ public class AssessorBenchmarks
     private SoundField _field = SoundField.Build(new Plan());
     private ValueList<Zone> _zones = [];
 
-    [Params("field-with-neighbour", "closed-marquee")]
+    [Params("field-with-neighbour", "closed-marquee", "open-sided-marquee", "sports-hall")]
     public string Template { get; set; } = "";
 
     [GlobalSetup]
@@ -30,6 +30,9 @@ public class AssessorBenchmarks
 
     [Benchmark(Baseline = true)]
     public Assessment Whole() => Assessor.Assess(_plan);
+
+    [Benchmark]
+    public Assessment WithoutCosts() => Assessor.WithoutCosts(_plan);
 
     [Benchmark]
     public ExposureAssessment Exposure() => ExposureAssessor.Assess(_plan, _field);

@@ -24,7 +24,6 @@ public sealed class RunningService : WebApplicationFactory<Program>
         builder
             .UseSetting("environment", "Production")
             .UseSetting("urls", "http://127.0.0.1:0")
-            .UseSetting("AllowedHosts", "127.0.0.1;localhost")
             .UseSetting("data", data.FullName);
 
     protected override void Dispose(bool disposing)

@@ -5,6 +5,7 @@ using ShowSafety.Core.Exposure;
 using ShowSafety.Core.Exposure.Rules;
 using ShowSafety.Core.Measures;
 using ShowSafety.Core.Plans;
+using ShowSafety.Core.Wording;
 
 namespace ShowSafety.Brief.Documents;
 
@@ -27,13 +28,13 @@ internal static class BriefLabels
     public const string AllOfTheSite = ": the whole site";
     public const string SeeDetail = "See the larger drawing";
     public const string Uncut = "Zones are drawn uncut: what lies beyond the edge of the site is part of them.";
-    public const string CannotTell = "cannot tell";
+    public const string CannotTell = ExposureWords.CannotTell;
     public const string Meets = "Meets the rule chosen";
-    public const string Comparison = "shown as a comparison, binds nobody here";
+    public const string Comparison = ExposureWords.Comparison;
     public const string AtTheEar = "under the protector worn";
     public const string UnknownRules = "not known here, nothing was compared with it";
-    public const string NothingRuns = "not there while it runs";
-    public const string InHearingZone = "in the hearing zone: protection on while an engine runs";
+    public const string NothingRuns = ExposureWords.NothingRuns;
+    public const string InHearingZone = ExposureWords.InHearingZone;
     public const string PlanNotes = "Notes of the plan";
     public const string Nobody = "nobody named";
 
@@ -134,29 +135,11 @@ internal static class BriefLabels
             _ => "For information",
         };
 
-    public static string Of(ZoneEffect effect) =>
-        effect switch
-        {
-            ZoneEffect.Excludes => "keeps out",
-            ZoneEffect.Requires => "asks something of",
-            _ => "informs",
-        };
+    public static string Of(ZoneEffect effect) => ZoneWords.Of(effect);
 
-    public static string Of(Audience whom) =>
-        whom switch
-        {
-            Audience.None => "things only",
-            Audience.Everyone => "everyone",
-            _ => string.Join(", ", AudienceWords.Where(word => whom.HasFlag(word.Flag)).Select(word => word.Text)),
-        };
+    public static string Of(Audience whom) => ZoneWords.Of(whom);
 
-    public static string Of(Phases phases) =>
-        phases switch
-        {
-            Phases.None => "never",
-            Phases.Always => "always",
-            _ => string.Join(", ", PhaseWords.Where(word => phases.HasFlag(word.Flag)).Select(word => word.Text)),
-        };
+    public static string Of(Phases phases) => ZoneWords.Of(phases);
 
     public static string Of(PersonRole role) =>
         role switch
@@ -178,26 +161,9 @@ internal static class BriefLabels
 
     public static string Of(PersonPart part) => part == PersonPart.Adults ? "adults" : "children";
 
-    public static string Of(RuleMetric metric) =>
-        metric switch
-        {
-            RuleMetric.DailyLevel => "daily noise exposure level",
-            RuleMetric.Dose => "daily dose",
-            RuleMetric.WindowLevel => "mean level of the worst stretch of time",
-            RuleMetric.SteadyLevel => "highest steady level",
-            RuleMetric.FastMaximumLevel => "largest fast level",
-            _ => "C-weighted peak",
-        };
+    public static string Of(RuleMetric metric) => AssessedListeners.Of(metric);
 
-    public static string Of(Duty duty) =>
-        duty switch
-        {
-            Duty.InformAndOffer => "tell them, and have hearing protectors ready for them",
-            Duty.WearAndMark => "hearing protectors are worn, the zone is marked, the exposure is brought down",
-            Duty.NotToExceed => "not to be exceeded: bring the exposure down at once",
-            Duty.HearingProgramme => "a hearing conservation programme",
-            _ => "keep the audience out",
-        };
+    public static string Of(Duty duty) => AssessedListeners.Of(duty);
 
     public static string Of(LegalClass legalClass) =>
         legalClass switch
@@ -207,23 +173,4 @@ internal static class BriefLabels
             LegalClass.Volunteer => "volunteer",
             _ => "member of the public",
         };
-
-    private static readonly (Audience Flag, string Text)[] AudienceWords =
-    [
-        (Audience.Visitors, "visitors"),
-        (Audience.Children, "children"),
-        (Audience.Exhibitors, "exhibitors"),
-        (Audience.Neighbours, "neighbours"),
-        (Audience.Crew, "crew"),
-    ];
-
-    private static readonly (Phases Flag, string Text)[] PhaseWords =
-    [
-        (Phases.Start, "starting"),
-        (Phases.Running, "running"),
-        (Phases.RunDown, "running down"),
-        (Phases.CoolDown, "cooling"),
-        (Phases.Fuelling, "fuelling"),
-        (Phases.Standing, "standing cold"),
-    ];
 }

@@ -85,25 +85,30 @@ public static class RuleMetrics
             clause.Window ?? WindowKind.Sliding
         );
         double background = Decibels.ToEnergy(backgroundDbA);
+        double[][] weights = [.. windows.Select(shares => shares.ToArray())];
+        double[] rest = [.. weights.Select(shares => Math.Max(0, 1 - shares.Sum()) * background)];
         return levels =>
         {
             double[] energies = [.. levels.Select(Decibels.ToEnergy)];
             double worst = background;
-            foreach (ValueList<double> shares in windows)
+            for (int window = 0; window < weights.Length; window++)
             {
-                double energy = 0;
-                double covered = 0;
-                for (int c = 0; c < energies.Length; c++)
-                {
-                    energy += shares[c] * energies[c];
-                    covered += shares[c];
-                }
-
-                worst = Math.Max(worst, energy + (Math.Max(0, 1 - covered) * background));
+                worst = Math.Max(worst, Weighted(weights[window], energies) + rest[window]);
             }
 
             return Decibels.FromEnergy(worst);
         };
+    }
+
+    private static double Weighted(double[] weights, double[] energies)
+    {
+        double sum = 0;
+        for (int i = 0; i < energies.Length; i++)
+        {
+            sum += weights[i] * energies[i];
+        }
+
+        return sum;
     }
 
     private static IEnumerable<LevelTime> Parts(ValueList<double> hours, IReadOnlyList<double> levels) =>

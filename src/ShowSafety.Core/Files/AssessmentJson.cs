@@ -2,9 +2,7 @@ using System.Text.Encodings.Web;
 using System.Text.Json;
 using System.Text.Json.Serialization;
 using System.Text.Json.Serialization.Metadata;
-using ShowSafety.Core.Citations;
 using ShowSafety.Core.Plans;
-using ShowSafety.Core.Wording;
 
 namespace ShowSafety.Core.Files;
 
@@ -40,25 +38,18 @@ public static class AssessmentJson
     /// <param name="plan">The plan.</param>
     /// <param name="assessment">Its assessment.</param>
     /// <param name="indented">Whether it is laid out for reading; otherwise it takes the least room.</param>
-    public static byte[] Write(Plan plan, Assessment assessment, bool indented = true)
-    {
-        var phrases = new Phrasebook(assessment.Names);
-        var document = new AssessmentDocument(
-            SchemaName,
-            plan.Title,
-            assessment.PlanHash,
-            assessment.IsExample,
-            assessment.NotToRun ? "notToRun" : "noStopFound",
-            assessment.HeadlineSentence,
-            [.. assessment.Findings.Select(f => new FindingEntry(phrases.Sentence(f), phrases.Remedy(f), f))],
-            assessment.Rooms.ToDictionary(r => r.Name, r => (object)r.Assessment),
-            [.. assessment.Zones],
-            assessment.FindOut,
-            assessment.Assumptions,
-            [.. assessment.CitationIds.Select(CitationRegistry.Get)]
-        );
-        return JsonSerializer.SerializeToUtf8Bytes(document, indented ? Options : Dense);
-    }
+    public static byte[] Write(Plan plan, Assessment assessment, bool indented = true) =>
+        JsonSerializer.SerializeToUtf8Bytes(AssessmentDocument.Of(plan, assessment), indented ? Options : Dense);
+
+    /// <summary>
+    /// The part of the assessment that is drawn and read while something is dragged, as UTF-8 JSON of least room: the
+    /// same document without what to find out, assumptions and sources, with the layout of all rooms only and findings
+    /// without their arguments and citations.
+    /// </summary>
+    /// <param name="plan">The plan.</param>
+    /// <param name="assessment">Its assessment.</param>
+    public static byte[] WriteForDrag(Plan plan, Assessment assessment) =>
+        JsonSerializer.SerializeToUtf8Bytes(AssessmentDocument.ForDrag(plan, assessment), Dense);
 
     /// <summary>Findings and zones of all rooms stand in lists of their own, with their sentences.</summary>
     private static void WithoutWhatStandsElsewhere(JsonTypeInfo type)
@@ -73,21 +64,4 @@ public static class AssessmentJson
             type.Properties.Remove(member);
         }
     }
-
-    private sealed record FindingEntry(string Sentence, string Remedy, Finding Finding);
-
-    private sealed record AssessmentDocument(
-        string Schema,
-        string Title,
-        string PlanHash,
-        bool Example,
-        string Verdict,
-        string Headline,
-        IReadOnlyList<FindingEntry> Findings,
-        IReadOnlyDictionary<string, object> Rooms,
-        IReadOnlyList<Zone> Zones,
-        IReadOnlyList<FindOutItem> FindOut,
-        IReadOnlyList<Assumption> Assumptions,
-        IReadOnlyList<Citation> Sources
-    );
 }

@@ -121,12 +121,14 @@ internal sealed class GeometryConverter : JsonConverter<Geometry>
     private static void Ring(Utf8JsonWriter writer, LinearRing ring)
     {
         writer.WriteStartArray();
+        // A corner stands on one line where the rest is laid out for reading.
+        string between = writer.Options.Indented ? ", " : ",";
         foreach (Coordinate corner in ring.Coordinates)
         {
             writer.WriteRawValue(
                 string.Create(
                     System.Globalization.CultureInfo.InvariantCulture,
-                    $"[{Rounding.Metres(corner.X)}, {Rounding.Metres(corner.Y)}]"
+                    $"[{Rounding.Metres(corner.X)}{between}{Rounding.Metres(corner.Y)}]"
                 )
             );
         }

@@ -8,5 +8,9 @@ public static class PlacesJson
 {
     /// <summary>An object with the places in the order asked, as UTF-8.</summary>
     public static byte[] Write(ValueList<AssessedPlace> places) =>
-        JsonSerializer.SerializeToUtf8Bytes(new { Places = places }, AssessmentJson.Dense);
+        JsonSerializer.SerializeToUtf8Bytes(new PlacesAnswer(places), AssessmentJson.Dense);
 }
+
+/// <summary>The answer about places.</summary>
+/// <param name="Places">The places in the order asked.</param>
+internal sealed record PlacesAnswer(ValueList<AssessedPlace> Places);

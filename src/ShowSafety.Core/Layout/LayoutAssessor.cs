@@ -14,15 +14,16 @@ public static class LayoutAssessor
         Geometry publicKeepOut = SiteGeometry.Union(publicZones.Select(z => z.Area));
         ValueList<PlanPoint> suggested = SuggestedLine.OnlyIfOutside(
             SuggestedLine.Of(plan, publicKeepOut),
-            publicZones
+            publicZones,
+            publicKeepOut
         );
-        ValueList<LineStretch> stretches = LineCheck.Of(suggested, publicZones);
+        ValueList<LineStretch> stretches = LineCheck.Of(suggested, publicZones, publicKeepOut);
         var layout = new LayoutAssessment
         {
             PublicKeepOut = publicKeepOut,
             CrewKeepOut = KeepOut.For(zones, Audience.Crew),
             HearingArea = SiteGeometry.Union(zones.Where(z => z.Row == ZoneRow.HearingZone).Select(z => z.Area)),
-            PlannedLine = LineCheck.Of(plan.CrowdLine?.Line ?? [], publicZones),
+            PlannedLine = LineCheck.Of(plan.CrowdLine?.Line ?? [], publicZones, publicKeepOut),
             SuggestedLine = suggested,
             SuggestedStretches = stretches,
             Beyond = BeyondSite.Of(plan, zones),

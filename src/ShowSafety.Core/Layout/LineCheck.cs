@@ -12,11 +12,12 @@ internal static class LineCheck
     // Depth inside the keep-out is measured at points no farther apart than this.
     private const double SampleMetres = 0.25;
 
-    public static ValueList<LineStretch> Of(ValueList<PlanPoint> line, ValueList<Zone> excluding)
-    {
-        Geometry keepOut = SiteGeometry.Union(excluding.Select(z => z.Area));
-        return [.. line.Zip(line.Skip(1)).SelectMany(s => Segment(s.First, s.Second, keepOut, excluding))];
-    }
+    /// <summary>The stretches of a line.</summary>
+    /// <param name="line">The line.</param>
+    /// <param name="excluding">The zones.</param>
+    /// <param name="keepOut">Their union.</param>
+    public static ValueList<LineStretch> Of(ValueList<PlanPoint> line, ValueList<Zone> excluding, Geometry keepOut) =>
+        [.. line.Zip(line.Skip(1)).SelectMany(s => Segment(s.First, s.Second, keepOut, excluding))];
 
     private static IEnumerable<LineStretch> Segment(
         PlanPoint from,
@@ -46,13 +47,17 @@ internal static class LineCheck
 
     private static LineStretch Inside(LineString part, Geometry keepOut, ValueList<Zone> excluding)
     {
-        double depth = Samples(part).Max(p => keepOut.Boundary.Distance(p));
-        Zone? deepest = excluding
-            .Where(z => z.Area.Intersects(part))
-            .MaxBy(z =>
-                Samples(part).Where(p => z.Area.Contains(p)).Select(p => z.Area.Boundary.Distance(p)).Append(0).Max()
-            );
+        Point[] samples = [.. Samples(part)];
+        Geometry edge = keepOut.Boundary;
+        double depth = samples.Max(p => edge.Distance(p));
+        Zone? deepest = excluding.Where(z => z.Area.Intersects(part)).MaxBy(z => Depth(z.Area, samples));
         return new(Start(part), End(part), false, depth, deepest?.Row, deepest?.ElementId);
+    }
+
+    private static double Depth(Geometry area, Point[] samples)
+    {
+        Geometry edge = area.Boundary;
+        return samples.Where(p => area.Contains(p)).Select(p => edge.Distance(p)).Append(0).Max();
     }
 
     private static LineStretch Outside(LineString part, ValueList<Zone> excluding)

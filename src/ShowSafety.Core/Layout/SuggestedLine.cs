@@ -38,8 +38,11 @@ internal static class SuggestedLine
     /// The line if it lies outside every zone, else none. It is made outside them; this asks the check that judges the
     /// planned line, because a line nobody checked must not be printed as a suggestion.
     /// </summary>
-    public static ValueList<PlanPoint> OnlyIfOutside(ValueList<PlanPoint> line, ValueList<Zone> excluding) =>
-        LineCheck.Of(line, excluding).All(stretch => stretch.MeetsRules) ? line : [];
+    public static ValueList<PlanPoint> OnlyIfOutside(
+        ValueList<PlanPoint> line,
+        ValueList<Zone> excluding,
+        Geometry keepOut
+    ) => LineCheck.Of(line, excluding, keepOut).All(stretch => stretch.MeetsRules) ? line : [];
 
     private static Geometry? Ground(Plan plan, Geometry free)
     {

@@ -1,3 +1,4 @@
+using System.Runtime.Intrinsics;
 using ShowSafety.Core.Measures;
 
 namespace ShowSafety.Core.Sound;
@@ -24,10 +25,23 @@ public static class FrequencyWeighting
     public static BandValues CBandsDb { get; } = BandValues.Build(b => CDb(OctaveBand.MidbandHertz(b)));
 
     /// <summary>A-weighting as energy factors of the octave bands.</summary>
-    internal static BandValues AFactors { get; } = ABandsDb.Map(Decibels.ToEnergy);
+    internal static double[] AFactors { get; } = [.. ABandsDb.Map(Decibels.ToEnergy)];
 
     /// <summary>C-weighting as energy factors of the octave bands.</summary>
-    internal static BandValues CFactors { get; } = CBandsDb.Map(Decibels.ToEnergy);
+    internal static double[] CFactors { get; } = [.. CBandsDb.Map(Decibels.ToEnergy)];
+
+    /// <summary>Sum over the bands of power times factor of the way times weighting, all as energies.</summary>
+    internal static double WeightedEnergy(
+        ReadOnlySpan<double> power,
+        ReadOnlySpan<double> factors,
+        ReadOnlySpan<double> weighting
+    )
+    {
+        Vector256<double> sum =
+            (Vector256.Create(power) * Vector256.Create(factors) * Vector256.Create(weighting))
+            + (Vector256.Create(power[4..]) * Vector256.Create(factors[4..]) * Vector256.Create(weighting[4..]));
+        return Vector256.Sum(sum);
+    }
 
     /// <summary>
     /// Exact third-octave midband frequency 10^(n/10) in hertz, IEC 61260-1:2014; n = 30 is 1 kHz, n = 10 is 10 Hz.

@@ -3,6 +3,23 @@ using ShowSafety.Core.Measures;
 
 namespace ShowSafety.Core.Sound;
 
+/// <summary>
+/// Writes a bound of the planning levels (best estimate + U) of several combinations of running engines over a patch of
+/// ground.
+/// </summary>
+/// <param name="patch">The patch.</param>
+/// <param name="earHeightMetres">Height of the ear above ground, 0 to 10 m.</param>
+/// <param name="bound">Whether no place has more or no place has less.</param>
+/// <param name="dbA">Levels in dB(A) by combination.</param>
+/// <param name="dbC">Levels in dB(C) by combination; empty where nobody asks for them.</param>
+public delegate void LevelsOverPatch(
+    in Patch patch,
+    double earHeightMetres,
+    Bound bound,
+    Span<double> dbA,
+    Span<double> dbC
+);
+
 /// <summary>What the other rooms ask of the sound field of a plan.</summary>
 public interface ISoundLevels
 {
@@ -16,12 +33,17 @@ public interface ISoundLevels
     PointLevel? LevelAt(PlanPoint place, double earHeightMetres, IReadOnlyDictionary<string, string> stateByEngine);
 
     /// <summary>
-    /// A function of place and ear height in metres that gives the planning level in dB(A), prepared once to be asked
-    /// for many places, from several threads; not a number where <see cref="LevelAt"/> gives null.
+    /// Prepares the planning levels of several combinations over patches of ground; null when any of them can't be told.
+    /// </summary>
+    /// <param name="combinations">Throttle state id by engine id, for each combination.</param>
+    LevelsOverPatch? PlanningLevels(IReadOnlyList<IReadOnlyDictionary<string, string>> combinations);
+
+    /// <summary>
+    /// Prepares the highest planning value of the C-weighted peak in dB(C) over patches of ground, by ear height in
+    /// metres; null where <see cref="PeakDbCAt"/> is.
     /// </summary>
     /// <param name="stateByEngine">Throttle state id by engine id.</param>
-    Func<PlanPoint, double, double> PlanningDbA(IReadOnlyDictionary<string, string> stateByEngine) =>
-        (place, ear) => LevelAt(place, ear, stateByEngine)?.PlanningDbA ?? double.NaN;
+    Func<Patch, double, double>? HighestPeakDbC(IReadOnlyDictionary<string, string> stateByEngine);
 
     /// <summary>
     /// The C-weighted peak at a place in dB(C), with the planning value; null when no peak was measured for a state
@@ -30,12 +52,13 @@ public interface ISoundLevels
     Quantity? PeakDbCAt(PlanPoint place, double earHeightMetres, IReadOnlyDictionary<string, string> stateByEngine);
 
     /// <summary>
-    /// The area, circumscribed, where a value that falls away from the engines is at or above a threshold. Valid,
-    /// possibly empty, not clipped to the site.
+    /// The area, circumscribed, where a value may be at or above a threshold. Valid, possibly empty, not clipped to the
+    /// site.
     /// </summary>
-    /// <param name="valueAt">The value at a place, in the unit of the threshold; must be finite.</param>
+    /// <param name="engineIds">The engines the value comes from.</param>
+    /// <param name="highest">A value that no place of a patch exceeds, in the unit of the threshold.</param>
     /// <param name="threshold">The threshold.</param>
-    Geometry AreaAtOrAbove(Func<PlanPoint, double> valueAt, double threshold);
+    Geometry AreaAtOrAbove(IReadOnlyCollection<string> engineIds, Func<Patch, double> highest, double threshold);
 }
 
 /// <summary>A level at a place, best estimate and expanded uncertainty.</summary>

@@ -17,6 +17,7 @@ public sealed class JetDirectivity
     {
         _printedDb = printedDb;
         PrintedSphereMeanDb = SphereMean.OfDb(PrintedDb);
+        SteepestDbPerDegree = printedDb.Zip(printedDb.Skip(1), (a, b) => Math.Abs(b - a)).Max() / StepDegrees;
     }
 
     /// <summary>The table for subsonic jets.</summary>
@@ -27,6 +28,9 @@ public sealed class JetDirectivity
 
     /// <summary>Energy mean over the sphere of the table as printed, in dB.</summary>
     public double PrintedSphereMeanDb { get; }
+
+    /// <summary>Steepest slope of the index in dB per degree.</summary>
+    public double SteepestDbPerDegree { get; }
 
     /// <summary>Directivity index in dB as printed, angle 0 to 180 degrees.</summary>
     public double PrintedDb(double angleDegrees)

@@ -14,17 +14,11 @@ namespace ShowSafety.Core.Sound;
 /// </summary>
 public sealed class SoundField : ISoundLevels
 {
-    /// <summary>
-    /// How far under the level asked a contour is traced, in dB: a lobe too small for the samples is no stronger than that.
-    /// </summary>
-    public const double TracedUnderDb = 0.1;
-
     private readonly Dictionary<string, EngineSound> _engines;
     private readonly Dictionary<(string EngineId, string StateId), RunningEngine> _running;
     private readonly HashSet<string> _inside;
     private readonly bool _enclosureUnknown;
     private readonly double[] _airPerMetre;
-    private readonly ContourTracer _tracer;
 
     private SoundField(Plan plan, AirState air, SoundFindings findings)
     {
@@ -42,7 +36,6 @@ public sealed class SoundField : ISoundLevels
         _running = Engines
             .SelectMany(e => Running(e, Emitter.All(e.Place, e.ExhaustHeadingDegrees, plan.Site.Structures)))
             .ToDictionary(r => r.Key, r => r.Engine);
-        _tracer = new([.. Engines.Select(e => (e.Place, e.ExhaustHeadingDegrees))], plan.Site.Outline);
         SiteNotes.Say(plan, Enclosure, _inside, findings);
         Findings = findings.All;
     }
@@ -73,55 +66,41 @@ public sealed class SoundField : ISoundLevels
             : null;
 
     /// <inheritdoc/>
-    public Func<PlanPoint, double, double> PlanningDbA(IReadOnlyDictionary<string, string> stateByEngine) =>
-        Scene(stateByEngine) is { } scene
-            ? (place, ear) =>
-                double.IsFinite(place.XMetres) && double.IsFinite(place.YMetres)
-                    ? scene.LevelDbA(place, ear) + scene.ExpandedUncertaintyDb
-                    : double.NaN
-            : (_, _) => double.NaN;
+    public LevelsOverPatch? PlanningLevels(IReadOnlyList<IReadOnlyDictionary<string, string>> combinations)
+    {
+        RunningEngine[]?[] running = [.. combinations.Select(RunningIn)];
+        return running.Contains(null)
+            ? null
+            : new PatchScenes([.. running.OfType<RunningEngine[]>()], Enclosure, _airPerMetre).Levels;
+    }
 
     /// <inheritdoc/>
     public Quantity? PeakDbCAt(
         PlanPoint place,
         double earHeightMetres,
         IReadOnlyDictionary<string, string> stateByEngine
-    )
-    {
-        double energy = 0;
-        double uncertainty = 0;
-        foreach ((string engineId, string stateId) in stateByEngine)
-        {
-            if (
-                !_engines.TryGetValue(engineId, out EngineSound? engine)
-                || engine.State(stateId) is not { PeakSourceDbC: { } peak } state
-            )
-            {
-                return null;
-            }
-
-            double flat = engine.Place.DistanceMetres(place);
-            double ear = Math.Max(0, earHeightMetres);
-            energy += Decibels.ToEnergy(peak) * OutdoorPath.HardGroundFactor(flat, engine.HeightMetres, ear, 0);
-            uncertainty = Math.Max(
-                uncertainty,
-                LevelUncertainty.ExpandedDb([.. state.PeakUncertainty, Model(engineId)])
-            );
-        }
-
-        double best = Decibels.FromEnergy(energy);
-        return double.IsFinite(best)
-            ? Quantity.CautiousHigh(best, best + uncertainty, Unit.DecibelC) with
+    ) =>
+        Peaks(stateByEngine) is { } peaks && peaks.BestDbC(place, earHeightMetres) is var best && double.IsFinite(best)
+            ? Quantity.CautiousHigh(best, best + peaks.ExpandedUncertaintyDb, Unit.DecibelC) with
             {
                 Citations = ["iso-9613-2"],
                 Sum = "outdoor-level",
             }
             : null;
-    }
 
     /// <inheritdoc/>
-    public Geometry AreaAtOrAbove(Func<PlanPoint, double> valueAt, double threshold) =>
-        _tracer.AreaAtOrAbove(valueAt, threshold);
+    public Func<Patch, double, double>? HighestPeakDbC(IReadOnlyDictionary<string, string> stateByEngine) =>
+        Peaks(stateByEngine) is { } peaks ? (patch, ear) => peaks.HighestDbC(patch, ear) : null;
+
+    /// <inheritdoc/>
+    public Geometry AreaAtOrAbove(
+        IReadOnlyCollection<string> engineIds,
+        Func<Patch, double> highest,
+        double threshold
+    ) =>
+        new PatchTracer([
+            .. Engines.Where(e => engineIds.Contains(e.Id)).Select(e => (e.Place, e.ExhaustHeadingDegrees)),
+        ]).AreaAtOrAbove(highest, threshold);
 
     /// <summary>
     /// The area, circumscribed, where the planning level is at or above a level in dB(A), or null when it can't be told.
@@ -134,11 +113,8 @@ public sealed class SoundField : ISoundLevels
         double earHeightMetres,
         IReadOnlyDictionary<string, string> stateByEngine
     ) =>
-        Scene(stateByEngine) is { } scene
-            ? AreaAtOrAbove(
-                p => scene.LevelDbA(p, earHeightMetres) + scene.ExpandedUncertaintyDb,
-                planningDbA - TracedUnderDb
-            )
+        PlanningLevels([stateByEngine]) is { } levels
+            ? AreaAtOrAbove([.. stateByEngine.Keys], patch => Highest(levels, patch, earHeightMetres), planningDbA)
             : null;
 
     /// <summary>Levels on a grid, or null when they can't be told.</summary>
@@ -211,7 +187,17 @@ public sealed class SoundField : ISoundLevels
             )
         );
 
-    private SoundScene? Scene(IReadOnlyDictionary<string, string> stateByEngine)
+    private static double Highest(LevelsOverPatch levels, in Patch patch, double ear)
+    {
+        Span<double> dbA = stackalloc double[1];
+        levels(patch, ear, Bound.Highest, dbA, []);
+        return dbA[0];
+    }
+
+    private SoundScene? Scene(IReadOnlyDictionary<string, string> stateByEngine) =>
+        RunningIn(stateByEngine) is { } running ? new(running, Enclosure, _airPerMetre) : null;
+
+    private RunningEngine[]? RunningIn(IReadOnlyDictionary<string, string> stateByEngine)
     {
         var running = new (string EngineId, RunningEngine Engine)[stateByEngine.Count];
         int count = 0;
@@ -227,7 +213,31 @@ public sealed class SoundField : ISoundLevels
 
         // A fixed order, so that sums come out the same whatever the order of the dictionary.
         Array.Sort(running, (a, b) => string.CompareOrdinal(a.EngineId, b.EngineId));
-        return new(Array.ConvertAll(running, r => r.Engine), Enclosure, _airPerMetre);
+        return Array.ConvertAll(running, r => r.Engine);
+    }
+
+    private PeakScene? Peaks(IReadOnlyDictionary<string, string> stateByEngine)
+    {
+        var peaks = new List<PeakSource>(stateByEngine.Count);
+        double uncertainty = 0;
+        foreach ((string engineId, string stateId) in stateByEngine)
+        {
+            if (
+                !_engines.TryGetValue(engineId, out EngineSound? engine)
+                || engine.State(stateId) is not { PeakSourceDbC: { } peak } state
+            )
+            {
+                return null;
+            }
+
+            peaks.Add(new(engine.Place, engine.HeightMetres, Decibels.ToEnergy(peak)));
+            uncertainty = Math.Max(
+                uncertainty,
+                LevelUncertainty.ExpandedDb([.. state.PeakUncertainty, Model(engineId)])
+            );
+        }
+
+        return new([.. peaks], uncertainty);
     }
 
     private IEnumerable<((string, string) Key, RunningEngine Engine)> Running(EngineSound engine, Emitter[] emitters)

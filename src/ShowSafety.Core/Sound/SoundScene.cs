@@ -22,8 +22,6 @@ internal sealed record RunningEngine(
 /// <summary>A set of running engines, asked for the level at any place.</summary>
 internal sealed class SoundScene(RunningEngine[] running, EnclosureSound? enclosure, double[] airPerMetre)
 {
-    private const double EnergyPerDecibel = 0.23025850929940457; // ln(10)/10
-
     /// <summary>U of the scene in dB: the largest of the engines', 0 when none runs.</summary>
     public double ExpandedUncertaintyDb { get; } = running.Select(r => r.ExpandedUncertaintyDb).DefaultIfEmpty(0).Max();
 
@@ -77,28 +75,17 @@ internal sealed class SoundScene(RunningEngine[] running, EnclosureSound? enclos
 
     private void AddDirect(RunningEngine engine, Emitter emitter, PlanPoint place, double ear, Span<double> energies)
     {
-        double dx = place.XMetres - emitter.Place.XMetres;
-        double dy = place.YMetres - emitter.Place.YMetres;
-        double flat = Math.Sqrt((dx * dx) + (dy * dy));
-        double direct = OutdoorPath.SlantMetres(flat, engine.HeightMetres - ear);
-        double image = OutdoorPath.SlantMetres(flat, engine.HeightMetres + ear);
-        double cosine = ((dx * emitter.AxisX) + (dy * emitter.AxisY)) / direct;
-        double angle = Heading.ToDegrees(Math.Acos(Math.Clamp(cosine, -1, 1)));
+        Span<double> factors = stackalloc double[OctaveBand.Count];
         Span<double> power = stackalloc double[OctaveBand.Count];
-        engine.Power.LevelsDb(angle, power);
-        double directSpread = OutdoorPath.FreeFactor(direct, 0);
-        double imageSpread = OutdoorPath.FreeFactor(image, 0);
+        double angle = DirectPath.Factors(emitter, engine.HeightMetres, place, ear, airPerMetre, factors);
+        engine.Power.Energies(angle, power);
         for (int band = 0; band < energies.Length; band++)
         {
-            // Power and air in one exponential each: what is asked most often must not take three.
-            double level = power[band] * EnergyPerDecibel;
-            energies[band] +=
-                (directSpread * Math.Exp(level - (airPerMetre[band] * direct)))
-                + (imageSpread * Math.Exp(level - (airPerMetre[band] * image)));
+            energies[band] += power[band] * factors[band];
         }
     }
 
-    private static double Weighted(ReadOnlySpan<double> energies, BandValues factors)
+    private static double Weighted(ReadOnlySpan<double> energies, double[] factors)
     {
         double sum = 0;
         for (int band = 0; band < energies.Length; band++)

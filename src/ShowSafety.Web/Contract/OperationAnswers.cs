@@ -2,6 +2,9 @@ using System.Text.Json.Nodes;
 
 namespace ShowSafety.Web.Contract;
 
+/// <summary>Marks an operation that looks at the name a tab gives itself.</summary>
+internal sealed record TakesTabName;
+
 /// <summary>Says in the description of the service what an operation answers.</summary>
 internal static class OperationAnswers
 {
@@ -25,6 +28,12 @@ internal static class OperationAnswers
 
     /// <summary>The refusals every operation with a body has.</summary>
     public static RouteHandlerBuilder TakesBody(this RouteHandlerBuilder route) => route.Refuses(OfABody);
+
+    /// <summary>A computation of which a tab's later request stands for the earlier, and whose time is limited.</summary>
+    public static RouteHandlerBuilder TakesTurns(this RouteHandlerBuilder route) =>
+        route
+            .WithMetadata(new TakesTabName())
+            .Refuses(StatusCodes.Status409Conflict, StatusCodes.Status503ServiceUnavailable);
 
     /// <summary>Refusals with problem details.</summary>
     public static RouteHandlerBuilder Refuses(this RouteHandlerBuilder route, params int[] refusals)

@@ -1,4 +1,5 @@
 using Microsoft.OpenApi;
+using ShowSafety.Web.Scheduling;
 
 namespace ShowSafety.Web.Contract;
 
@@ -15,6 +16,17 @@ internal static class ServiceDescription
         services.AddOpenApi(options =>
         {
             options.OpenApiVersion = OpenApiSpecVersion.OpenApi3_1;
+            options.AddOperationTransformer(
+                (operation, context, _) =>
+                {
+                    if (context.Description.ActionDescriptor.EndpointMetadata.OfType<TakesTabName>().Any())
+                    {
+                        AddTabName(operation);
+                    }
+
+                    return Task.CompletedTask;
+                }
+            );
             options.AddDocumentTransformer(
                 (document, _, _) =>
                 {
@@ -26,8 +38,22 @@ internal static class ServiceDescription
                     };
                     // Where it listens is the business of the one who starts it.
                     document.Servers = [];
+                    AnswerComponents.Add(document);
                     return Task.CompletedTask;
                 }
             );
         });
+
+    private static void AddTabName(OpenApiOperation operation) =>
+        (operation.Parameters ??= []).Add(
+            new OpenApiParameter
+            {
+                Name = TabName.Header,
+                In = ParameterLocation.Header,
+                Description =
+                    "The tab's own name for itself, up to 64 characters. A later request of the same name for the same "
+                    + "ends an earlier one: 409 with code \"superseded\".",
+                Schema = new OpenApiSchema { Type = JsonSchemaType.String },
+            }
+        );
 }

@@ -35,8 +35,10 @@ internal static class LocalHost
     public static async Task<int> RunAndSayAddressAsync(this WebApplication app, TextWriter output, TextWriter errors)
     {
         app.Lifetime.ApplicationStarted.Register(() =>
-            output.WriteLine($"ShowSafety is at {string.Join(" and ", app.Urls)} (stop it with Ctrl+C)")
-        );
+        {
+            output.WriteLine($"ShowSafety is at {string.Join(" and ", app.Urls)} (stop it with Ctrl+C)");
+            output.WriteLine($"Plans are saved in {app.Services.GetRequiredService<DataFolder>().Path}");
+        });
         try
         {
             await app.RunAsync();
@@ -69,12 +71,9 @@ internal static class LocalHost
 
     private static void ListenLocally(WebApplicationBuilder builder)
     {
-        if (!string.IsNullOrEmpty(builder.Configuration[WebHostDefaults.ServerUrlsKey]))
+        if (string.IsNullOrEmpty(builder.Configuration[WebHostDefaults.ServerUrlsKey]))
         {
-            return;
+            builder.WebHost.UseUrls(DefaultAddress);
         }
-        builder.WebHost.UseUrls(DefaultAddress);
-        // A web page elsewhere may point a name of its own at this machine; its requests carry that name as host.
-        builder.Configuration["AllowedHosts"] ??= "127.0.0.1;localhost";
     }
 }

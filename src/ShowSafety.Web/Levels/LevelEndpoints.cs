@@ -3,6 +3,7 @@ using ShowSafety.Core.Measures;
 using ShowSafety.Core.Plans;
 using ShowSafety.Web.Contract;
 using ShowSafety.Web.Hosting;
+using ShowSafety.Web.Scheduling;
 
 namespace ShowSafety.Web.Levels;
 
@@ -58,14 +59,21 @@ internal static class LevelEndpoints
             .WithSummary("The loudest level of the programme on a grid")
             .WithDescription(LevelPicture.Description)
             .AddEndpointFilter<RefusedBodies>()
-            .Gives(MediaTypes.Binary, StatusCodes.Status503ServiceUnavailable)
+            .Gives(MediaTypes.Binary)
+            .TakesTurns()
             .TakesBody();
         return routes;
     }
 
-    private static Task<IResult> Draw(FileBody<LevelsRequest> body, Workbench bench, CancellationToken aborted) =>
+    private static Task<IResult> Draw(
+        FileBody<LevelsRequest> body,
+        TabName tab,
+        Workbench bench,
+        CancellationToken aborted
+    ) =>
         bench.RunAsync(
             Lane.Interactive,
+            new("levels", tab.Value),
             cancel =>
             {
                 var window = body.Value.Window;

@@ -1,15 +1,19 @@
-using System.Text;
-using ShowSafety.Brief;
-using ShowSafety.Core;
 using ShowSafety.Core.Plans;
 using ShowSafety.Web.Contract;
 using ShowSafety.Web.Hosting;
+using ShowSafety.Web.Scheduling;
 
 namespace ShowSafety.Web.Outputs;
 
 /// <summary>Documents of a plan, kept nowhere.</summary>
 internal static class OutputEndpoints
 {
+    /// <summary>Name of the brief's file, behind the title.</summary>
+    public const string BriefFile = "brief.pdf";
+
+    /// <summary>Name of the site plan's file, behind the title.</summary>
+    public const string SitePlanFile = "site-plan.svg";
+
     /// <summary>Adds <c>POST /api/briefs</c> and <c>POST /api/site-plans</c>.</summary>
     public static IEndpointRouteBuilder MapOutputs(this IEndpointRouteBuilder routes)
     {
@@ -39,23 +43,26 @@ internal static class OutputEndpoints
     ) =>
         bench.RunAsync(
             Lane.Background,
+            new("brief"),
             cancel =>
-            {
-                using var pdf = new MemoryStream();
-                BriefWriter.Write(plan.Value, Assessor.Assess(plan.Value, cancel), pdf, time.GetLocalNow());
-                return TypedResults.Bytes(pdf.ToArray(), MediaTypes.Pdf, "brief.pdf");
-            },
+                TypedResults.Bytes(
+                    Documents.Brief(plan.Value, time.GetLocalNow(), cancel),
+                    MediaTypes.Pdf,
+                    Documents.FileName(plan.Value.Title, BriefFile)
+                ),
             aborted
         );
 
     private static Task<IResult> DrawSitePlan(FileBody<Plan> plan, Workbench bench, CancellationToken aborted) =>
         bench.RunAsync(
             Lane.Background,
+            new("site-plan"),
             cancel =>
-            {
-                var svg = SitePlanWriter.Svg(plan.Value, Assessor.AssessWithoutCosts(plan.Value, cancel));
-                return TypedResults.Bytes(Encoding.UTF8.GetBytes(svg), MediaTypes.Svg, "site-plan.svg");
-            },
+                TypedResults.Bytes(
+                    Documents.SitePlan(plan.Value, cancel),
+                    MediaTypes.Svg,
+                    Documents.FileName(plan.Value.Title, SitePlanFile)
+                ),
             aborted
         );
 }

@@ -1,5 +1,7 @@
 using System.Globalization;
+using Microsoft.AspNetCore.Http.HttpResults;
 using Microsoft.Net.Http.Headers;
+using ShowSafety.Core.Plans;
 using ShowSafety.Web.Hosting;
 
 namespace ShowSafety.Web.Plans;
@@ -17,7 +19,13 @@ internal static class PlanTag
     /// <summary>The revision a request follows, or why it can't be told: exactly one of the two.</summary>
     public static (int? Revision, IResult? Refusal) Followed(HttpRequest request)
     {
+        var given = request.Headers.IfMatch.ToString();
         var tags = request.GetTypedHeaders().IfMatch;
+        if (tags.Count == 0 && given.Length > 0)
+        {
+            return (null, Malformed(given));
+        }
+
         if (tags.Count == 0)
         {
             return (
@@ -41,6 +49,15 @@ internal static class PlanTag
 
     /// <summary>No such plan.</summary>
     public static IResult Missing(string id) => Refusals.NotFound($"There is no saved plan \"{id}\".");
+
+    private static ProblemHttpResult Malformed(string given) =>
+        Refusals.BadInput(
+            "",
+            PlanProblemCodes.WrongText,
+            given.Length <= 80 ? given : given[..77] + "...",
+            "the ETag of the plan, in quotation marks",
+            "If-Match takes the ETag of the plan as it was sent, in quotation marks."
+        );
 
     private static int? Revision(EntityTagHeaderValue tag) =>
         !tag.IsWeak

@@ -10,6 +10,9 @@ namespace ShowSafety.Web.Plans;
 /// </summary>
 internal sealed class SqlitePlanStore : IPlanStore, IDisposable
 {
+    /// <summary>Counts the changes of the tables below.</summary>
+    internal const long Edition = 1;
+
     private const string Tables = """
         PRAGMA journal_mode = WAL;
         PRAGMA synchronous = FULL;
@@ -19,6 +22,7 @@ internal sealed class SqlitePlanStore : IPlanStore, IDisposable
         CREATE TABLE IF NOT EXISTS versions (
           plan_id TEXT NOT NULL, number INTEGER NOT NULL, name TEXT NOT NULL, title TEXT NOT NULL,
           saved_at TEXT NOT NULL, content BLOB NOT NULL, PRIMARY KEY (plan_id, number)) STRICT;
+        PRAGMA user_version = 1;
         """;
 
     private const string Summary = "id, title, revision, saved_at";
@@ -42,6 +46,7 @@ internal sealed class SqlitePlanStore : IPlanStore, IDisposable
         try
         {
             file.Open();
+            PlanFileCheck.Look(file, folder.Path);
             using var tables = file.CreateCommand();
             tables.CommandText = Tables;
             tables.ExecuteNonQuery();
@@ -50,9 +55,14 @@ internal sealed class SqlitePlanStore : IPlanStore, IDisposable
         {
             file.Dispose();
             throw new DataFolderException(
-                $"The saved plans in {folder.Path} can't be opened: {problem.Message}",
+                $"The saved plans in {folder.Path} can't be opened: {problem.Message} {PlanFileCheck.NothingChanged}",
                 problem
             );
+        }
+        catch (DataFolderException)
+        {
+            file.Dispose();
+            throw;
         }
     }
 

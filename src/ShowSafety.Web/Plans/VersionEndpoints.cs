@@ -1,4 +1,3 @@
-using Microsoft.AspNetCore.Http.HttpResults;
 using ShowSafety.Core.Plans;
 using ShowSafety.Web.Contract;
 using ShowSafety.Web.Hosting;
@@ -24,7 +23,9 @@ internal static class VersionEndpoints
             .MapGet("", List)
             .WithName("ListVersions")
             .WithSummary("Named versions of a plan")
-            .WithDescription("The latest first.");
+            .WithDescription("The latest first.")
+            .Produces<IReadOnlyList<VersionSummary>>()
+            .Refuses(404);
         group
             .MapPost("", Keep)
             .WithName("KeepVersion")
@@ -42,8 +43,11 @@ internal static class VersionEndpoints
         return routes;
     }
 
-    private static Ok<IReadOnlyList<VersionSummary>> List(string id, IPlanStore store) =>
-        TypedResults.Ok(store.Versions(id));
+    // A plan taken out of the list keeps its versions.
+    private static IResult List(string id, IPlanStore store) =>
+        store.Versions(id) is var versions && (versions.Count > 0 || store.Find(id) is not null)
+            ? TypedResults.Ok(versions)
+            : PlanTag.Missing(id);
 
     private static IResult Keep(string id, FileBody<VersionRequest> body, IPlanStore store) =>
         store.Keep(id, body.Value.Name) is { } kept

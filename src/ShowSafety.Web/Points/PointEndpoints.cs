@@ -4,6 +4,7 @@ using ShowSafety.Core.Measures;
 using ShowSafety.Core.Plans;
 using ShowSafety.Web.Contract;
 using ShowSafety.Web.Hosting;
+using ShowSafety.Web.Scheduling;
 
 namespace ShowSafety.Web.Points;
 
@@ -49,20 +50,29 @@ internal static class PointEndpoints
                     + "level that can't be told is left out and the hearing says cannotTell."
             )
             .AddEndpointFilter<RefusedBodies>()
-            .Gives(MediaTypes.Json, StatusCodes.Status503ServiceUnavailable)
+            .Gives(MediaTypes.Json)
+            .TakesTurns()
             .TakesBody();
         return routes;
     }
 
-    private static Task<IResult> Ask(FileBody<PointsRequest> body, Workbench bench, CancellationToken aborted) =>
+    private static Task<IResult> Ask(
+        FileBody<PointsRequest> body,
+        TabName tab,
+        Workbench bench,
+        AssessorMemory memory,
+        CancellationToken aborted
+    ) =>
         bench.RunAsync(
             Lane.Interactive,
+            new("points", tab.Value),
             cancel =>
                 TypedResults.Bytes(
                     PlacesJson.Write(
                         AssessedPlaces.Of(
                             body.Value.Plan,
                             [.. body.Value.Places.Select(p => (p.Place, p.EarHeightMetres))],
+                            memory,
                             cancel
                         )
                     ),

@@ -1,6 +1,7 @@
 using System.Reflection;
 using System.Text.Json;
 using System.Text.Json.Nodes;
+using System.Text.Unicode;
 using Microsoft.AspNetCore.Http.Metadata;
 using ShowSafety.Core.Plans;
 using ShowSafety.Core.Sums;
@@ -43,16 +44,35 @@ internal sealed class SumBody : IBindableFromHttpContext<SumBody>, IEndpointPara
 
     private static SumBody Read(byte[] bytes)
     {
+        if (!Utf8.IsValid(bytes))
+        {
+            return Refused(PlanProblemCodes.NotUtf8, "The body is not UTF-8 text.");
+        }
+
         try
         {
             using var document = JsonDocument.Parse(bytes, Strict);
-            return document.RootElement.ValueKind == JsonValueKind.Object
-                ? new(document.RootElement.EnumerateObject().ToDictionary(m => m.Name, m => m.Value.Clone()), null)
-                : Refused(PlanProblemCodes.WrongType, "The inputs are an object of key to number, list or word.");
+            if (document.RootElement.ValueKind != JsonValueKind.Object)
+            {
+                return Refused(PlanProblemCodes.WrongType, "The inputs are an object of key to number, list or word.");
+            }
+
+            var members = document.RootElement.EnumerateObject().ToDictionary(m => m.Name, m => m.Value.Clone());
+            foreach (var word in members.Values.Where(v => v.ValueKind == JsonValueKind.String))
+            {
+                // Met here, a text that is none is refused; met later, it would be a failure.
+                _ = word.GetString();
+            }
+
+            return new(members, null);
         }
-        catch (JsonException)
+        // Half a surrogate pair, written as an escape, is JSON but no text.
+        catch (Exception broken) when (broken is JsonException or InvalidOperationException)
         {
-            return Refused(PlanProblemCodes.NotJson, "The body is not JSON, or a key is given twice.");
+            return Refused(
+                PlanProblemCodes.NotJson,
+                "The body is not JSON, or a key is given twice, or a text is none."
+            );
         }
     }
 

@@ -1,11 +1,22 @@
 import '@fontsource/source-sans-3/latin-400.css';
 import '@fontsource/source-sans-3/latin-700.css';
 import './page.css';
+import './headline/headline.css';
+import './drawer/drawer.css';
+import './shelf/shelf.css';
 import { render } from 'preact';
-import { Welcome } from './welcome/Welcome';
+import { App } from './App';
+import { followAddress } from './address/following';
+import { createPage } from './page';
+import { saveOnLeaving } from './saving/leaving';
+import { stepByKeyboard } from './strip/keys';
 
-const page = document.getElementById('page');
-if (page === null) {
+const place = document.getElementById('page');
+if (place === null) {
   throw new Error('The page has no element to draw into.');
 }
-render(<Welcome />, page);
+const page = createPage();
+stepByKeyboard(page.desk, window);
+saveOnLeaving(page.saving, window, document);
+render(<App page={page} />, place);
+void followAddress(page, window);

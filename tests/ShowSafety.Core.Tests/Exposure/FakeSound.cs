@@ -48,22 +48,42 @@ internal sealed class FakeSound : ISoundLevels
             ? Quantity.CautiousHigh(level.LevelDbA + over, level.PlanningDbA + over, Unit.DecibelC)
             : null;
 
-    public Geometry AreaAtOrAbove(Func<PlanPoint, double> valueAt, double threshold)
+    public LevelsOverPatch? PlanningLevels(IReadOnlyList<IReadOnlyDictionary<string, string>> combinations) =>
+        combinations.Any(c => LevelAt(default, 0, c) is null)
+            ? null
+            : (in patch, _, bound, dbA, dbC) =>
+            {
+                for (int i = 0; i < combinations.Count; i++)
+                {
+                    dbA[i] = Over(patch, combinations[i], bound) + UncertaintyDb;
+                    if (!dbC.IsEmpty)
+                    {
+                        dbC[i] = dbA[i] + CMinusADb;
+                    }
+                }
+            };
+
+    public Func<Patch, double, double>? HighestPeakDbC(IReadOnlyDictionary<string, string> stateByEngine) =>
+        PeakDbCAt(default, 0, stateByEngine) is null
+            ? null
+            : (patch, _) => Over(patch, stateByEngine, Bound.Highest) + UncertaintyDb + PeakOverLevelDb!.Value;
+
+    public Geometry AreaAtOrAbove(
+        IReadOnlyCollection<string> engineIds,
+        Func<Patch, double> highest,
+        double threshold
+    ) => new PatchTracer([.. engineIds.Select(id => (Places[id], 0.0))]).AreaAtOrAbove(highest, threshold);
+
+    private double Over(in Patch patch, IReadOnlyDictionary<string, string> stateByEngine, Bound bound)
     {
-        PlanPoint centre = Places.Values.First();
-        double low = 0.2;
-        double high = 20_000;
-        if (valueAt(centre.Along(0, low)) < threshold)
+        double sum = 0;
+        foreach ((string engine, string state) in stateByEngine)
         {
-            return SiteGeometry.Empty;
+            (double least, double most) = patch.DistancesMetres(Places[engine]);
+            double metres = Math.Max(0.1, bound == Bound.Highest ? least : most);
+            sum += Decibels.ToEnergy(LevelAtOneMetre[state]) / (metres * metres);
         }
 
-        for (int i = 0; i < 60; i++)
-        {
-            double middle = Math.Sqrt(low * high);
-            (low, high) = valueAt(centre.Along(0, middle)) >= threshold ? (middle, high) : (low, middle);
-        }
-
-        return SiteGeometry.CircleAround(centre, high);
+        return Decibels.FromEnergy(sum);
     }
 }

@@ -71,7 +71,10 @@ internal sealed class Documented
             Type => false,
             // The parameters of a constructor are described, or missed, with the members they fill.
             ConstructorInfo => false,
-            MethodInfo method => !IsAccessor(method, type) && method.GetBaseDefinition() == method,
+            // How a delegate is called is the compiler's; what it means stands with its type.
+            MethodInfo method => !typeof(Delegate).IsAssignableFrom(type)
+                && !IsAccessor(method, type)
+                && method.GetBaseDefinition() == method,
             FieldInfo field => !field.Attributes.HasFlag(FieldAttributes.SpecialName),
             _ => true,
         };

@@ -76,9 +76,9 @@ public sealed class ContourTests
         Assert.True(SoundField.Build(Single(Reading())).ContourAt(300, 1.6, At(Full))!.IsEmpty);
 
     [Fact]
-    public void AreaAtOrAbove_EverythingReachesIt_IsAValidWindowThatEnds()
+    public void AreaAtOrAbove_EverythingReachesIt_IsAValidAreaThatEnds()
     {
-        Geometry area = SoundField.Build(Single(Reading())).AreaAtOrAbove(_ => 1, 0);
+        Geometry area = SoundField.Build(Single(Reading())).AreaAtOrAbove([EngineId], _ => 1, 0);
 
         Assert.True(area.IsValid);
         Assert.True(area.Area > 1e8);
@@ -86,5 +86,5 @@ public sealed class ContourTests
 
     [Fact]
     public void AreaAtOrAbove_NoEngines_DoesNotFail() =>
-        Assert.True(SoundField.Build(Plan()).AreaAtOrAbove(_ => 0, 1).IsEmpty);
+        Assert.True(SoundField.Build(Plan()).AreaAtOrAbove([], _ => 1, 0).IsEmpty);
 }

@@ -20,18 +20,60 @@ public sealed class AssessmentEndpointsTests(RunningService service) : IClassFix
         Assert.NotEqual(0, assessment.GetProperty("findings").GetArrayLength());
     }
 
-    [Fact]
-    public async Task Assess_Drag_SaysTheSameWithoutPrices()
+    [Theory]
+    [InlineData("closed-marquee")]
+    [InlineData("field-with-neighbour")]
+    [InlineData("open-sided-marquee")]
+    [InlineData("sports-hall")]
+    public async Task Assess_Drag_IsTheFullAnswerWithLess(string template)
     {
         using var client = service.CreateClient();
 
-        var full = await client.SendJsonAsync(Path + "?detail=full", Api.Template()).GoodAsync();
-        var drag = await client.SendJsonAsync(Path + "?detail=drag", Api.Template()).GoodAsync();
+        var full = await client.SendJsonAsync(Path + "?detail=full", Api.Template(template)).GoodAsync();
+        var drag = await client.SendJsonAsync(Path + "?detail=drag", Api.Template(template)).GoodAsync();
 
-        Assert.Equal(full.GetProperty("findings").GetRawText(), drag.GetProperty("findings").GetRawText());
-        Assert.Equal(full.GetProperty("zones").GetRawText(), drag.GetProperty("zones").GetRawText());
-        Assert.DoesNotContain("lineMetres", drag.GetProperty("findOut").GetRawText(), StringComparison.Ordinal);
+        Assert.All(
+            ["headline", "verdict", "zones", "people"],
+            m => Assert.Equal(full.GetProperty(m).GetRawText(), drag.GetProperty(m).GetRawText())
+        );
+        Assert.Equal(
+            full.GetProperty("rooms").GetProperty("layout").GetRawText(),
+            Assert.Single(drag.GetProperty("rooms").EnumerateObject()).Value.GetRawText()
+        );
+        Assert.All(
+            ["findOut", "assumptions", "sources"],
+            m => Assert.True(full.TryGetProperty(m, out _) && !drag.TryGetProperty(m, out _))
+        );
+        Assert.Equal(Sentences(full), Sentences(drag));
+        Assert.All(
+            drag.GetProperty("findings").EnumerateArray().Select(f => f.GetProperty("finding")),
+            f => Assert.False(f.TryGetProperty("arguments", out _) || f.TryGetProperty("citations", out _))
+        );
     }
+
+    private static IEnumerable<string?> Sentences(JsonElement assessment) =>
+        assessment
+            .GetProperty("findings")
+            .EnumerateArray()
+            .SelectMany(f => new[] { f.GetProperty("sentence").GetString(), f.GetProperty("remedy").GetString() });
+
+    [Fact]
+    public async Task Assess_Template_SaysWhatZonesAreAndWhatHoldsForPeople()
+    {
+        using var client = service.CreateClient();
+
+        var assessment = await client.SendJsonAsync(Path + "?detail=drag", Api.Template()).GoodAsync();
+
+        var zone = assessment.GetProperty("zones").EnumerateArray().First(z => Text(z, "row") == "hearingZone");
+        Assert.Equal("Hearing zone", Text(zone, "label"));
+        Assert.Contains("85.0\u00A0dB(A)", Text(zone, "sentence"), StringComparison.Ordinal);
+        var person = assessment.GetProperty("people").EnumerateArray().First();
+        Assert.Equal("operator", Text(person, "groupId"));
+        Assert.Contains("dB(A)", Text(person, "sentence"), StringComparison.Ordinal);
+        Assert.All(["wear", "stay"], m => Assert.EndsWith(".", Text(person, m), StringComparison.Ordinal));
+    }
+
+    private static string Text(JsonElement owner, string member) => owner.GetProperty(member).GetString()!;
 
     [Theory]
     [InlineData("""{}""", "/schema missing", "/title missing", "/site missing")]

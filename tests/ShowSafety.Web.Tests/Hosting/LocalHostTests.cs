@@ -17,6 +17,8 @@ public sealed partial class LocalHostTests
         using var client = new HttpClient { BaseAddress = new Uri(address.Groups[1].Value) };
         var page = await client.GetStringAsync(new Uri("/", UriKind.Relative), TestContext.Current.CancellationToken);
         Assert.Contains("<title>ShowSafety</title>", page, StringComparison.Ordinal);
+        Assert.Equal($"Plans are saved in {process.DataFolder}", await process.FirstLineAsync());
+        Assert.True(File.Exists(Path.Combine(process.DataFolder, "plans.sqlite")));
     }
 
     [Fact]
@@ -40,15 +42,15 @@ public sealed partial class LocalHostTests
         );
 
     [Theory]
-    [InlineData(new string[0], "http://127.0.0.1:5081", "127.0.0.1;localhost")]
-    [InlineData(new[] { "--urls", "http://127.0.0.1:6001" }, "http://127.0.0.1:6001", null)]
-    [InlineData(new[] { "--AllowedHosts", "bench" }, "http://127.0.0.1:5081", "bench")]
-    public void CreateBuilder_Arguments_DecideAddressAndHosts(string[] arguments, string urls, string? hosts)
+    [InlineData(new string[0], "http://127.0.0.1:5081", "127.0.0.1;localhost;[::1]")]
+    [InlineData(new[] { "--urls", "http://127.0.0.1:6001" }, "http://127.0.0.1:6001", "127.0.0.1;localhost;[::1]")]
+    [InlineData(new[] { "--hosts", "bench" }, "http://127.0.0.1:5081", "bench")]
+    public void CreateBuilder_Arguments_DecideAddressAndHosts(string[] arguments, string urls, string hosts)
     {
         var builder = ShowSafety.Web.Hosting.LocalHost.CreateBuilder(arguments);
 
         Assert.Equal(urls, builder.Configuration["urls"]);
-        Assert.Equal(hosts, builder.Configuration["AllowedHosts"]);
+        Assert.Equal(hosts, ShowSafety.Web.Hosting.OwnPageOnly.NamesFor(builder.Configuration));
     }
 
     [GeneratedRegex(@"^ShowSafety is at (http://127\.0\.0\.1:\d+) \(stop it with Ctrl\+C\)$")]

@@ -26,7 +26,26 @@ internal sealed class ServiceProcess : IDisposable
         process = Process.Start(start)!;
     }
 
-    /// <summary>The first line it prints, or null when it ends without one.</summary>
+    /// <summary>Where it saves plans unless the arguments name another folder.</summary>
+    public string DataFolder => Path.Combine(folder.FullName, "data");
+
+    /// <summary>Ends it at once, as a power cut would.</summary>
+    public void Kill()
+    {
+        process.Kill(entireProcessTree: true);
+        process.WaitForExit();
+    }
+
+    /// <summary>A client for the address it prints.</summary>
+    public async Task<HttpClient> ClientAsync()
+    {
+        var line = await FirstLineAsync() ?? "nothing";
+        var address = line.Split(' ').SingleOrDefault(w => w.StartsWith("http://", StringComparison.Ordinal));
+        Assert.True(address is not null, $"The first line was: {line}");
+        return new() { BaseAddress = new Uri(address) };
+    }
+
+    /// <summary>The next line it prints, or null when it ends without one.</summary>
     public async Task<string?> FirstLineAsync() =>
         await process.StandardOutput.ReadLineAsync(TestContext.Current.CancellationToken);
 

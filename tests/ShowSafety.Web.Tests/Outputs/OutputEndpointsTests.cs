@@ -6,8 +6,8 @@ namespace ShowSafety.Web.Tests.Outputs;
 public sealed class OutputEndpointsTests(RunningService service) : IClassFixture<RunningService>
 {
     [Theory]
-    [InlineData("/api/briefs", "application/pdf", "%PDF-", "brief.pdf")]
-    [InlineData("/api/site-plans", "image/svg+xml", "<svg", "site-plan.svg")]
+    [InlineData("/api/briefs", "application/pdf", "%PDF-", "Open-sided-marquee-on-hard-standing-brief.pdf")]
+    [InlineData("/api/site-plans", "image/svg+xml", "<svg", "Open-sided-marquee-on-hard-standing-site-plan.svg")]
     public async Task Write_Template_GivesAFileToKeep(string path, string mediaType, string mark, string name)
     {
         using var client = service.CreateClient();

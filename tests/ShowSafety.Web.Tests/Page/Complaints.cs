@@ -11,7 +11,9 @@ internal sealed class Complaints
     {
         page.Console += (_, message) => Add(message.Type == "error", $"console: {message.Text}");
         page.PageError += (_, error) => Add(true, $"page error: {error}");
-        page.RequestFailed += (_, request) => Add(true, $"no answer: {request.Url}");
+        // A question that a newer one made useless is ended by the page itself.
+        page.RequestFailed += (_, request) =>
+            Add(request.Failure != "net::ERR_ABORTED", $"no answer: {request.Url} {request.Failure}");
     }
 
     /// <summary>All so far.</summary>

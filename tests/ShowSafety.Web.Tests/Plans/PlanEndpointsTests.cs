@@ -1,6 +1,7 @@
 using System.Net;
 using System.Text;
 using System.Text.Json;
+using ShowSafety.Core.Plans;
 
 namespace ShowSafety.Web.Tests.Plans;
 
@@ -38,6 +39,64 @@ public sealed class PlanEndpointsTests(RunningService service) : IClassFixture<R
         Assert.Equal("First tab", (await client.GetGoodAsync(path)).GetProperty("title").GetString());
     }
 
+    [Theory]
+    [InlineData("/api/plans/nothing/versions")]
+    [InlineData("/api/plans/nothing/versions/1")]
+    [InlineData("/api/plans/nothing/versions/99999999999999")]
+    [InlineData("/api/plans/nothing/versions/first")]
+    [InlineData("/api/plans/nothing/brief.pdf")]
+    [InlineData("/api/plans/nothing/site-plan.svg")]
+    [InlineData("/api/templates/nothing")]
+    [InlineData("/api/templates/nothing/start")]
+    [InlineData("/api/templates/..%2fopen-sided-marquee")]
+    public async Task Get_NothingByThatName_IsNotFound(string path)
+    {
+        using var client = service.CreateClient();
+
+        await SendAsync(client, HttpMethod.Get, path, null, null).RefusedAsync(HttpStatusCode.NotFound);
+    }
+
+    [Fact]
+    public async Task Get_VersionNotKept_IsNotFound()
+    {
+        using var client = service.CreateClient();
+        var (path, _) = await AddAsync(client);
+
+        await SendAsync(client, HttpMethod.Get, path + "/versions/1", null, null).RefusedAsync(HttpStatusCode.NotFound);
+        Assert.Equal(0, (await client.GetGoodAsync(path + "/versions")).GetArrayLength());
+    }
+
+    [Theory]
+    [InlineData("closed-marquee")]
+    [InlineData("field-with-neighbour")]
+    [InlineData("open-sided-marquee")]
+    [InlineData("sports-hall")]
+    public async Task AddGet_Template_IsReadAgainInItsCanonicalForm(string template)
+    {
+        using var client = service.CreateClient();
+        using var added = await client.SendJsonAsync("/api/plans", Api.Template(template));
+        using var got = await SendAsync(client, HttpMethod.Get, added.Headers.Location!.ToString(), null, null);
+
+        var sent = PlanReader.Read(Encoding.UTF8.GetBytes(Api.Template(template))).Plan!;
+        var read = await got.Content.ReadAsByteArrayAsync(TestContext.Current.CancellationToken);
+        Assert.Equal(PlanWriter.Write(sent), read);
+        Assert.Equal(sent, PlanReader.Read(read).Plan);
+    }
+
+    [Fact]
+    public async Task Add_ManyAtOnce_KeepsAll()
+    {
+        using var client = service.CreateClient();
+
+        var paths = await Task.WhenAll(Enumerable.Range(0, 10).Select(_ => AddAsync(client)));
+
+        Assert.Equal(10, paths.Select(p => p.Path).Distinct().Count());
+        foreach (var (path, _) in paths)
+        {
+            Assert.Equal("First", (await client.GetGoodAsync(path)).GetProperty("title").GetString());
+        }
+    }
+
     [Fact]
     public async Task Save_ByManyAtOnce_LetsExactlyOneThrough()
     {
@@ -59,6 +118,11 @@ public sealed class PlanEndpointsTests(RunningService service) : IClassFixture<R
     [InlineData("PUT", "\"old\"", HttpStatusCode.PreconditionFailed)]
     [InlineData("PUT", "W/\"1\"", HttpStatusCode.PreconditionFailed)]
     [InlineData("PUT", "*", HttpStatusCode.PreconditionFailed)]
+    [InlineData("PUT", "\"1\", \"2\"", HttpStatusCode.PreconditionFailed)]
+    [InlineData("PUT", "\"99999999999\"", HttpStatusCode.PreconditionFailed)]
+    [InlineData("PUT", "1", HttpStatusCode.BadRequest)]
+    [InlineData("DELETE", "\"1", HttpStatusCode.BadRequest)]
+    [InlineData("DELETE", "\"2\"", HttpStatusCode.PreconditionFailed)]
     public async Task Change_WithoutTheStateSeen_IsRefused(string method, string? tag, HttpStatusCode expected)
     {
         using var client = service.CreateClient();

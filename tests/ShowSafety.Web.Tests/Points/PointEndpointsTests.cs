@@ -18,6 +18,11 @@ public sealed class PointEndpointsTests(RunningService service) : IClassFixture<
         Assert.Equal("dB(A)", level.GetProperty("unit").GetString());
         Assert.True(level.GetProperty("planning").GetDouble() > level.GetProperty("best").GetDouble());
         Assert.NotEqual(0, places[0].GetProperty("crew").GetProperty("rules").GetArrayLength());
+        Assert.All(
+            ["loud", "stay", "wear", "why"],
+            m => Assert.EndsWith(".", places[0].GetProperty(m).GetString(), StringComparison.Ordinal)
+        );
+        Assert.NotEqual("", places[0].GetProperty("forCrew").GetProperty("stay").GetString());
         Assert.Equal(1, places[1].GetProperty("loudest").GetProperty("earHeightMetres").GetDouble());
     }
 

@@ -52,6 +52,8 @@ public sealed class SumEndpointsTests(RunningService service) : IClassFixture<Ru
     [InlineData("""{"temperatureCelsius": [20]}""", "/temperatureCelsius wrong-type")]
     [InlineData("""{"a/b": 1}""", "/a~1b unknown-member")]
     [InlineData("""{"a": 1, "a": 2}""", " not-json")]
+    [InlineData("""{"temperatureCelsius": "\ud800"}""", " not-json")]
+    [InlineData("""{"\ud800": 1}""", " not-json")]
     [InlineData("[]", " wrong-type")]
     [InlineData("", " not-json")]
     public async Task Solve_BadInput_NamesIt(string json, string expected)

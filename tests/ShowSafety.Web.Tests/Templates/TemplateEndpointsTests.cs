@@ -26,7 +26,7 @@ public sealed class TemplateEndpointsTests(RunningService service) : IClassFixtu
         foreach (var entry in (await client.GetGoodAsync("/api/templates")).EnumerateArray())
         {
             var plan = await client.GetGoodAsync($"/api/templates/{entry.GetProperty("name").GetString()}");
-            var assessment = await client.SendJsonAsync("/api/assessments?detail=drag", plan.GetRawText()).GoodAsync();
+            var assessment = await client.SendJsonAsync("/api/assessments?detail=full", plan.GetRawText()).GoodAsync();
             Assert.True(assessment.GetProperty("example").GetBoolean());
         }
     }
@@ -37,7 +37,7 @@ public sealed class TemplateEndpointsTests(RunningService service) : IClassFixtu
         using var client = service.CreateClient();
 
         var plan = await client.GetGoodAsync("/api/templates/open-sided-marquee/start");
-        var assessment = await client.SendJsonAsync("/api/assessments?detail=drag", plan.GetRawText()).GoodAsync();
+        var assessment = await client.SendJsonAsync("/api/assessments?detail=full", plan.GetRawText()).GoodAsync();
 
         Assert.Equal("notToRun", assessment.GetProperty("verdict").GetString());
         Assert.NotEqual(0, assessment.GetProperty("findOut").GetArrayLength());

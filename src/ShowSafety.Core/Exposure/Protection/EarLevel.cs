@@ -17,6 +17,11 @@ public static class EarLevel
     /// <summary>Largest L_C − L_A the HML method is used with, in dB.</summary>
     public const double MostCMinusADb = 10;
 
+    /// <summary>Values of L_C − L_A where the HML method bends, in dB.</summary>
+    internal static double[] BendsDb { get; } = [LeastCMinusADb, HmlBendDb, MostCMinusADb];
+
+    private const double HmlBendDb = 2;
+
     /// <summary>
     /// Octave band method (cl. 6): 10 lg Σ 10^(0.1(L_Af − APV_f)) in dB(A), all eight bands.
     /// </summary>
@@ -31,7 +36,7 @@ public static class EarLevel
     /// </summary>
     public static double HmlReductionDb(double levelDbA, double levelDbC, double highDb, double mediumDb, double lowDb)
     {
-        double beyond = Math.Clamp(levelDbC - levelDbA, LeastCMinusADb, MostCMinusADb) - 2;
+        double beyond = Math.Clamp(levelDbC - levelDbA, LeastCMinusADb, MostCMinusADb) - HmlBendDb;
         double slope = beyond <= 0 ? (highDb - mediumDb) / 4 : (mediumDb - lowDb) / 8;
         return mediumDb - (slope * beyond);
     }

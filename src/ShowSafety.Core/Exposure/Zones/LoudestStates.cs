@@ -32,9 +32,7 @@ public static class LoudestStates
         ];
     }
 
-    /// <summary>A place where the sound of a plan is asked for first: to the side of its first engine.</summary>
-    public static PlanPoint Probe(Plan plan) => plan.Engines.Count == 0 ? default : Probe(plan.Engines[0]);
-
+    // A place to the side of the engine.
     private static PlanPoint Probe(Engine engine) => engine.Place.Along(engine.ExhaustHeadingDegrees + 90, ProbeMetres);
 
     // A state that can't be told comes first: it may be the loudest, and the answer must then be "cannot tell".

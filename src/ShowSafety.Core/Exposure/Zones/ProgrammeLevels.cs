@@ -1,4 +1,3 @@
-using System.Collections.Concurrent;
 using ShowSafety.Core.Exposure.People;
 using ShowSafety.Core.Exposure.Programme;
 using ShowSafety.Core.Measures;
@@ -8,62 +7,45 @@ using ShowSafety.Core.Sound;
 namespace ShowSafety.Core.Exposure.Zones;
 
 /// <summary>
-/// Levels of every combination of states anywhere on the plan, at the higher of a child's and a standing adult's ear,
-/// remembered by place because several zones ask for the same places.
+/// The most that levels of the combinations of states can be over a patch of ground, at the higher of a child's and a
+/// standing adult's ear.
 /// </summary>
 public sealed class ProgrammeLevels
 {
-    // Answered where a level can't be told; the zone is then thrown away, so the number never leaves this room.
-    private const double UnknownDb = Decibels.SilenceDb;
-
     private static readonly double[] EarHeights = [ListeningPlaces.ChildEarMetres, ListeningPlaces.AdultEarMetres[1]];
 
-    private readonly ConcurrentDictionary<PlanPoint, HeardLevels[]> _known = new();
-    private readonly ValueList<StateCombination> _combinations;
-    private readonly ISoundLevels _sound;
-    private readonly Func<PlanPoint, double, double>[] _planning;
-    private readonly int[] _all;
-    private volatile bool _hasUnknown;
+    private readonly int _count;
+    private readonly LevelsOverPatch? _planning;
+    private readonly Func<Patch, double, double>?[] _peaks;
 
     /// <summary>Makes the levels of some combinations.</summary>
     /// <param name="combinations">The combinations.</param>
     /// <param name="sound">The sound.</param>
     public ProgrammeLevels(ValueList<StateCombination> combinations, ISoundLevels sound)
     {
-        _combinations = combinations;
-        _sound = sound;
-        _planning =
-        [
-            .. combinations.Select(c => c.IsContradictory ? (_, _) => double.NaN : sound.PlanningDbA(c.StateByEngine)),
-        ];
-        _all = [.. Enumerable.Range(0, combinations.Count)];
+        _count = combinations.Count;
+        bool contradictory = combinations.Any(c => c.IsContradictory);
+        _planning = contradictory ? null : sound.PlanningLevels([.. combinations.Select(c => c.StateByEngine)]);
+        _peaks = [.. combinations.Select(c => c.IsContradictory ? null : sound.HighestPeakDbC(c.StateByEngine))];
     }
 
-    /// <summary>Whether a level asked for so far could not be told.</summary>
-    public bool HasUnknown => _hasUnknown;
+    /// <summary>Whether the level of every combination can be told.</summary>
+    public bool HasLevels => _planning is not null;
 
-    /// <summary>The highest planning level of any combination in dB(A).</summary>
-    public double LoudestDbA(PlanPoint place)
+    /// <summary>Whether the peak of every combination can be told.</summary>
+    public bool HasPeaks => !_peaks.Contains(null);
+
+    /// <summary>The most that the planning level of any combination can be, in dB(A).</summary>
+    public double LoudestDbA(Patch patch) => MetricAt(patch, levels => levels.Max());
+
+    /// <summary>The most that a metric of planning levels by combination can be, which grows with every level.</summary>
+    public double MetricAt(Patch patch, Func<double[], double> metric)
     {
-        double loudest = UnknownDb;
-        foreach (Func<PlanPoint, double, double> planning in _planning)
-        {
-            foreach (double ear in EarHeights)
-            {
-                loudest = Math.Max(loudest, Known(planning(place, ear)));
-            }
-        }
-
-        return loudest;
-    }
-
-    /// <summary>The largest value of a metric of planning levels by combination.</summary>
-    public double MetricAt(PlanPoint place, Func<IReadOnlyList<double>, double> metric)
-    {
-        double largest = UnknownDb;
+        var levels = new double[_count];
+        double largest = Decibels.SilenceDb;
         foreach (double ear in EarHeights)
         {
-            double[] levels = Array.ConvertAll(_planning, planning => Known(planning(place, ear)));
+            _planning!(patch, ear, Bound.Highest, levels, []);
             largest = Math.Max(largest, metric(levels));
         }
 
@@ -71,66 +53,55 @@ public sealed class ProgrammeLevels
     }
 
     /// <summary>
-    /// The planning level in dB(A) under the best of some rated protectors, in the combination where that is worst.
+    /// The most that the planning level in dB(A) under the best of some rated protectors can be, in the combination
+    /// where that is worst.
     /// </summary>
-    public double UnderBestProtectorDbA(PlanPoint place, IReadOnlyCollection<HearingProtector> rated) =>
-        At(place)
-            .Select(ear =>
-                rated.Select(p => ear.UnderProtector(p)?.Planning.Max() ?? ear.PlanningDbA[ear.Loudest]).Min()
-            )
-            .DefaultIfEmpty(UnknownDb)
-            .Max();
-
-    /// <summary>The highest planning peak of any combination in dB(C).</summary>
-    public double PeakDbC(PlanPoint place)
+    public double UnderBestProtectorDbA(Patch patch, HearingProtector[] rated)
     {
-        double highest = UnknownDb;
-        foreach (StateCombination combination in _combinations)
+        Span<double> all = new double[4 * _count];
+        Span<double> leastDbA = all[.._count];
+        Span<double> leastDbC = all.Slice(_count, _count);
+        Span<double> mostDbA = all.Slice(2 * _count, _count);
+        Span<double> mostDbC = all[(3 * _count)..];
+        double largest = Decibels.SilenceDb;
+        foreach (double ear in EarHeights)
         {
-            foreach (double height in EarHeights)
+            _planning!(patch, ear, Bound.Lowest, leastDbA, leastDbC);
+            _planning!(patch, ear, Bound.Highest, mostDbA, mostDbC);
+            double best = double.PositiveInfinity;
+            foreach (HearingProtector protector in rated)
             {
-                Quantity? peak = _sound.PeakDbCAt(place, height, combination.StateByEngine);
-                _hasUnknown |= peak is null;
-                highest = Math.Max(highest, peak?.Planning ?? UnknownDb);
+                double worst = Decibels.SilenceDb;
+                for (int i = 0; i < _count; i++)
+                {
+                    worst = Math.Max(
+                        worst,
+                        WornProtector.HighestDbA(protector, (leastDbA[i], mostDbA[i]), (leastDbC[i], mostDbC[i]))
+                            ?? mostDbA[i]
+                    );
+                }
+
+                best = Math.Min(best, worst);
+            }
+
+            largest = Math.Max(largest, best);
+        }
+
+        return largest;
+    }
+
+    /// <summary>The most that the planning peak of any combination can be, in dB(C).</summary>
+    public double PeakDbC(Patch patch)
+    {
+        double highest = Decibels.SilenceDb;
+        foreach (Func<Patch, double, double>? peak in _peaks)
+        {
+            foreach (double ear in EarHeights)
+            {
+                highest = Math.Max(highest, peak!(patch, ear));
             }
         }
 
         return highest;
-    }
-
-    /// <summary>Whether the peak of every combination is known at a place.</summary>
-    public bool HasPeaks(PlanPoint place) =>
-        _combinations.All(c =>
-            !c.IsContradictory && _sound.PeakDbCAt(place, EarHeights[0], c.StateByEngine) is not null
-        );
-
-    /// <summary>Whether the level of every combination is known at a place.</summary>
-    public bool HasLevels(PlanPoint place)
-    {
-        foreach (double ear in EarHeights)
-        {
-            _ = Array.ConvertAll(_planning, planning => Known(planning(place, ear)));
-        }
-
-        return !_hasUnknown;
-    }
-
-    private double Known(double levelDbA)
-    {
-        bool known = double.IsFinite(levelDbA);
-        _hasUnknown |= !known;
-        return known ? levelDbA : UnknownDb;
-    }
-
-    private HeardLevels[] At(PlanPoint place) => _known.GetOrAdd(place, Ask);
-
-    private HeardLevels[] Ask(PlanPoint place)
-    {
-        HeardLevels[] ears =
-        [
-            .. EarHeights.Select(h => HeardLevels.At(place, h, _combinations, _all, _sound)).OfType<HeardLevels>(),
-        ];
-        _hasUnknown |= ears.Length < EarHeights.Length;
-        return ears;
     }
 }

@@ -5,7 +5,6 @@ using ShowSafety.Core.Exposure.Protection;
 using ShowSafety.Core.Exposure.Rules;
 using ShowSafety.Core.Measures;
 using ShowSafety.Core.Plans;
-using ShowSafety.Core.Sound;
 
 namespace ShowSafety.Core.Exposure.Zones;
 
@@ -36,19 +35,15 @@ public static class SoundZones
         }
 
         var levels = new ProgrammeLevels(combinations, context.Sound);
-        PlanPoint probe = LoudestStates.Probe(context.Plan);
         var drawing = new ZoneDrawing(context, combinations);
         var findings = new List<Finding>();
         var zones = new List<Zone>();
-        if (levels.HasLevels(probe))
+        if (levels.HasLevels)
         {
             zones.AddRange(LevelZones(context, drawing, levels));
         }
-
-        // A level missing away from the probe throws the zones away as well: half a zone is worse than none.
-        if (levels.HasUnknown)
+        else
         {
-            zones.Clear();
             findings.Add(
                 new("exposure.level-unknown", Severity.Stop)
                 {
@@ -59,7 +54,7 @@ public static class SoundZones
             );
         }
 
-        if (levels.HasPeaks(probe))
+        if (levels.HasPeaks)
         {
             zones.AddRange(PeakZones(drawing, levels));
         }
@@ -81,10 +76,9 @@ public static class SoundZones
 
     private static IEnumerable<Zone> LevelZones(PersonContext context, ZoneDrawing drawing, ProgrammeLevels levels)
     {
-        ISoundLevels sound = context.Sound;
         yield return drawing.Zone(
             new(ZoneRow.HearingZone, ZoneEffect.Requires, Audience.Everyone, WhileLoud, "", "directive-2003-10-ec"),
-            sound.AreaAtOrAbove(levels.LoudestDbA, HearingZoneDbA),
+            drawing.AreaAtOrAbove(levels.LoudestDbA, HearingZoneDbA),
             Quantity.Plain(HearingZoneDbA, Unit.DecibelA)
         );
         foreach (Zone zone in AudienceZones(context, drawing, levels))
@@ -94,7 +88,7 @@ public static class SoundZones
 
         yield return drawing.Zone(
             new(ZoneRow.SoundCeiling, ZoneEffect.Excludes, Public, WhileLoud, "level", "osha-1910-95"),
-            sound.AreaAtOrAbove(levels.LoudestDbA, CeilingDbA),
+            drawing.AreaAtOrAbove(levels.LoudestDbA, CeilingDbA),
             Quantity.Plain(CeilingDbA, Unit.DecibelA)
         );
         HearingProtector[] rated = [.. context.Plan.Protectors.Where(WornProtector.IsRated)];
@@ -109,7 +103,7 @@ public static class SoundZones
                     "",
                     "en-458-2016"
                 ),
-                sound.AreaAtOrAbove(place => levels.UnderBestProtectorDbA(place, rated), ProtectionFits.ActionDbA),
+                drawing.AreaAtOrAbove(patch => levels.UnderBestProtectorDbA(patch, rated), ProtectionFits.ActionDbA),
                 Quantity.Plain(ProtectionFits.ActionDbA, Unit.DecibelA)
             );
         }
@@ -142,7 +136,7 @@ public static class SoundZones
                             set.Id,
                             set.Source.Citation
                         ),
-                        context.Sound.AreaAtOrAbove(place => levels.MetricAt(place, metric), clause.Limit),
+                        drawing.AreaAtOrAbove(patch => levels.MetricAt(patch, metric), clause.Limit),
                         Quantity.Plain(clause.Limit, clause.LimitUnit())
                     );
                 }
@@ -159,7 +153,7 @@ public static class SoundZones
         ];
         foreach ((double limit, Audience whom, string part) in ceilings)
         {
-            Geometry area = drawing.Sound.AreaAtOrAbove(levels.PeakDbC, limit);
+            Geometry area = drawing.AreaAtOrAbove(levels.PeakDbC, limit);
             yield return drawing.Zone(
                 new(ZoneRow.SoundCeiling, ZoneEffect.Excludes, whom, WhileLoud, part, "who-community-noise-1999"),
                 area,

@@ -30,20 +30,23 @@ public sealed class ZoneDrawing
 
     private readonly PlanPoint[] _engines;
     private readonly string _elementId;
+    private readonly string[] _running;
+    private readonly ISoundLevels _sound;
 
     /// <summary>Makes the drawing of the zones of some combinations.</summary>
     /// <param name="context">Plan and sound.</param>
     /// <param name="combinations">The combinations of running states.</param>
     public ZoneDrawing(PersonContext context, ValueList<StateCombination> combinations)
     {
-        string[] running = [.. combinations.SelectMany(c => c.StateByEngine.Keys).Distinct()];
-        _elementId = running.Length == 1 ? running[0] : SeveralEngines;
-        _engines = [.. context.Plan.Engines.Where(e => running.Contains(e.Id)).Select(e => e.Place)];
-        Sound = context.Sound;
+        _running = [.. combinations.SelectMany(c => c.StateByEngine.Keys).Distinct()];
+        _elementId = _running.Length == 1 ? _running[0] : SeveralEngines;
+        _engines = [.. context.Plan.Engines.Where(e => _running.Contains(e.Id)).Select(e => e.Place)];
+        _sound = context.Sound;
     }
 
-    /// <summary>The sound.</summary>
-    public ISoundLevels Sound { get; }
+    /// <summary>The area where a value may be at or above a threshold.</summary>
+    public Geometry AreaAtOrAbove(Func<Patch, double> highest, double threshold) =>
+        _sound.AreaAtOrAbove(_running, highest, threshold);
 
     /// <summary>The zone of an area; its reach is the farthest corner from the nearest engine.</summary>
     public Zone Zone(ZoneKind kind, Geometry area, Quantity boundary) =>

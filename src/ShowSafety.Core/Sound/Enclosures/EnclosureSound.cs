@@ -12,19 +12,50 @@ namespace ShowSafety.Core.Sound.Enclosures;
 /// <param name="Room">Its diffuse field.</param>
 public sealed record EnclosureSound(string Id, Footprint Footprint, DiffuseRoom Room)
 {
+    private readonly double[] _field = [.. Room.FieldFactor];
+    private readonly double[] _escape = [.. Room.EscapeFactor];
+
     /// <summary>Ids of the sources of the absorption coefficients used.</summary>
     public ValueList<string> MaterialCitations { get; init; } = [];
 
     /// <summary>Adds the diffuse part at a place, from an engine inside of whole power levels as energies.</summary>
     public void AddTo(Span<double> energies, PlanPoint place, ReadOnlySpan<double> power)
     {
-        bool inside = Footprint.Contains(place);
-        double edge = inside ? 0 : Footprint.EdgeDistanceMetres(place);
+        Span<double> factors = stackalloc double[OctaveBand.Count];
+        Factors(place, factors);
         for (int band = 0; band < energies.Length; band++)
         {
-            double field = Room.FieldFactor[band];
-            double outside = inside ? field : Math.Min(field, Room.EscapeFactor[band] / (Math.PI * edge * edge));
-            energies[band] += power[band] * outside;
+            energies[band] += power[band] * factors[band];
+        }
+    }
+
+    /// <summary>Writes the diffuse mean square pressure at a place per sound power of an engine inside, in 1/m².</summary>
+    public void Factors(PlanPoint place, Span<double> factors)
+    {
+        bool inside = Footprint.Contains(place);
+        Write(inside, inside ? 0 : Footprint.EdgeDistanceMetres(place), factors);
+    }
+
+    /// <summary>Writes the least or the most of it over a patch.</summary>
+    public void Factors(in Patch patch, Bound bound, Span<double> factors)
+    {
+        bool middleInside = Footprint.Contains(patch.Middle);
+        double edge = Footprint.EdgeDistanceMetres(patch.Middle);
+        bool reachesEdge = edge <= patch.RadiusMetres;
+        bool isHighest = bound == Bound.Highest;
+        Write(
+            isHighest ? middleInside || reachesEdge : middleInside && !reachesEdge,
+            isHighest ? edge - patch.RadiusMetres : edge + patch.RadiusMetres,
+            factors
+        );
+    }
+
+    private void Write(bool inside, double edge, Span<double> factors)
+    {
+        for (int band = 0; band < factors.Length; band++)
+        {
+            double field = _field[band];
+            factors[band] = inside ? field : Math.Min(field, _escape[band] / (Math.PI * edge * edge));
         }
     }
 }

@@ -23,6 +23,11 @@ public sealed record Emitter(PlanPoint Place, double AxisX, double AxisY, Mirror
 
     /// <summary>Whether sound from here reaches a place.</summary>
     public bool Reaches(PlanPoint place) => Side is null || Side.HasOnEngineSide(place);
+
+    /// <summary>Whether sound from here reaches any place of a patch, or for the lowest bound every place.</summary>
+    public bool Reaches(in Patch patch, Bound bound) =>
+        Side is null
+        || Side.HasOnEngineSide(patch.Middle, bound == Bound.Highest ? -patch.RadiusMetres : patch.RadiusMetres);
 }
 
 /// <summary>
@@ -54,7 +59,10 @@ public sealed record MirrorLine(double NormalX, double NormalY, double Offset)
     }
 
     /// <summary>Whether a place is on the engine's side.</summary>
-    public bool HasOnEngineSide(PlanPoint place) => Distance(place) >= 0;
+    public bool HasOnEngineSide(PlanPoint place) => HasOnEngineSide(place, 0);
+
+    /// <summary>Whether a place is so far on the engine's side, in metres; behind the mirror where that is negative.</summary>
+    public bool HasOnEngineSide(PlanPoint place, double metres) => Distance(place) >= metres;
 
     /// <summary>The image of an emitter in this line.</summary>
     public Emitter Image(Emitter source)

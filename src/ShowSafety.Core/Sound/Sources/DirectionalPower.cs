@@ -1,3 +1,4 @@
+using System.Runtime.Intrinsics;
 using ShowSafety.Core.Measures;
 
 namespace ShowSafety.Core.Sound.Sources;
@@ -8,8 +9,32 @@ namespace ShowSafety.Core.Sound.Sources;
 /// </summary>
 public abstract class DirectionalPower
 {
+    private const double EnergyPerDecibel = 0.23025850929940457; // ln(10)/10
+
+    private readonly Lazy<PowerRange> _range;
+
+    /// <summary>Makes a power whose ranges are prepared when first asked for.</summary>
+    protected DirectionalPower() => _range = new(() => new PowerRange(this));
+
+    /// <summary>The least and the most power over ranges of directions.</summary>
+    internal PowerRange Range => _range.Value;
+
     /// <summary>Writes the power levels in dB of the eight octave bands in a direction.</summary>
     public abstract void LevelsDb(double angleDegrees, Span<double> levelsDb);
+
+    /// <summary>A slope in dB per degree that no band's level exceeds anywhere, up or down.</summary>
+    public abstract double SteepestDbPerDegree { get; }
+
+    /// <summary>Writes the powers of the eight octave bands in a direction as energies.</summary>
+    public void Energies(double angleDegrees, Span<double> energies)
+    {
+        LevelsDb(angleDegrees, energies);
+        for (int band = 0; band < OctaveBand.Count; band += Vector256<double>.Count)
+        {
+            Vector256<double> levels = Vector256.Create<double>(energies[band..]);
+            Vector256.Exp(levels * EnergyPerDecibel).CopyTo(energies[band..]);
+        }
+    }
 
     /// <summary>Power levels in dB of the eight octave bands in a direction.</summary>
     public BandValues LevelsDb(double angleDegrees)
@@ -59,7 +84,9 @@ public sealed class ReadingEnvelope : DirectionalPower
     /// </summary>
     public const double SameDirectionDegrees = 5;
 
-    private readonly DirectedReading[] _readings;
+    private readonly double[] _angles;
+    private readonly double[][] _levelsDb;
+    private readonly double[] _indicesDb;
     private readonly JetDirectivity _table;
     private readonly BandValues? _floorDb;
 
@@ -70,26 +97,48 @@ public sealed class ReadingEnvelope : DirectionalPower
     /// <exception cref="ArgumentException">There is no reading.</exception>
     public ReadingEnvelope(IEnumerable<DirectedReading> readings, JetDirectivity table, BandValues? floorDb)
     {
-        _readings = Merged(readings);
+        DirectedReading[] merged = Merged(readings);
+        _angles = [.. merged.Select(r => r.AngleDegrees)];
+        _levelsDb = [.. merged.Select(r => r.LevelsDb.ToArray())];
+        _indicesDb = [.. merged.Select(r => table.IndexDb(r.AngleDegrees))];
         _table = table;
         _floorDb = floorDb;
-        if (_readings.Length == 0)
+        if (merged.Length == 0)
         {
             throw new ArgumentException("An envelope needs a reading.", nameof(readings));
         }
     }
 
     /// <inheritdoc/>
+    /// <remarks>
+    /// The table's own slope, and where one envelope fades into another the difference of the two over the way it fades:
+    /// that of the readings in the band where it is largest and that of their indices.
+    /// </remarks>
+    public override double SteepestDbPerDegree =>
+        _table.SteepestDbPerDegree
+        + Enumerable
+            .Range(0, _angles.Length - 1)
+            .Select(i => DifferenceDb(i) / FadeDegrees(_angles[i + 1] - _angles[i]))
+            .DefaultIfEmpty(0)
+            .Max();
+
+    /// <inheritdoc/>
     public override void LevelsDb(double angleDegrees, Span<double> levelsDb)
     {
-        int upper = Array.FindIndex(_readings, r => r.AngleDegrees >= angleDegrees);
-        if (upper <= 0)
+        double indexDb = _table.IndexDb(angleDegrees);
+        int upper = 0;
+        while (upper < _angles.Length && _angles[upper] < angleDegrees)
         {
-            Plain(upper == 0 ? 0 : _readings.Length - 1, angleDegrees, levelsDb);
+            upper++;
+        }
+
+        if (upper == 0 || upper == _angles.Length)
+        {
+            Plain(Math.Min(upper, _angles.Length - 1), indexDb, levelsDb);
         }
         else
         {
-            Between(_readings[upper - 1], _readings[upper], angleDegrees, levelsDb);
+            Between(upper - 1, upper, angleDegrees, indexDb, levelsDb);
         }
 
         if (_floorDb is { } floor)
@@ -101,33 +150,41 @@ public sealed class ReadingEnvelope : DirectionalPower
         }
     }
 
-    private void Plain(int index, double angle, Span<double> levels)
+    private void Plain(int index, double indexDb, Span<double> levels)
     {
-        double added = AddedDb(_readings[index], angle);
+        double added = AddedDb(index, indexDb);
+        double[] reading = _levelsDb[index];
         for (int band = 0; band < levels.Length; band++)
         {
-            levels[band] = _readings[index].LevelsDb[band] + added;
+            levels[band] = reading[band] + added;
         }
     }
 
-    private void Between(DirectedReading lower, DirectedReading upper, double angle, Span<double> levels)
+    private void Between(int lower, int upper, double angle, double indexDb, Span<double> levels)
     {
-        bool lowerIsNearer = angle - lower.AngleDegrees <= upper.AngleDegrees - angle;
-        (DirectedReading near, DirectedReading far) = lowerIsNearer ? (lower, upper) : (upper, lower);
-        double gap = upper.AngleDegrees - lower.AngleDegrees;
-        double share = Math.Min(1, Math.Abs(angle - near.AngleDegrees) / Math.Min(MeasuredWithinDegrees, gap / 2));
-        double nearAdded = AddedDb(near, angle);
-        double farAdded = AddedDb(far, angle);
+        bool lowerIsNearer = angle - _angles[lower] <= _angles[upper] - angle;
+        (int near, int far) = lowerIsNearer ? (lower, upper) : (upper, lower);
+        double gap = _angles[upper] - _angles[lower];
+        double share = Math.Min(1, Math.Abs(angle - _angles[near]) / FadeDegrees(gap));
+        double nearAdded = AddedDb(near, indexDb);
+        double farAdded = AddedDb(far, indexDb);
+        double[] nearDb = _levelsDb[near];
+        double[] farDb = _levelsDb[far];
         for (int band = 0; band < levels.Length; band++)
         {
-            double own = near.LevelsDb[band] + nearAdded;
-            double other = far.LevelsDb[band] + farAdded;
+            double own = nearDb[band] + nearAdded;
+            double other = farDb[band] + farAdded;
             levels[band] = own + (share * Math.Max(0, other - own));
         }
     }
 
-    private double AddedDb(DirectedReading reading, double angle) =>
-        Math.Max(0, _table.IndexDb(angle) - _table.IndexDb(reading.AngleDegrees));
+    private double DifferenceDb(int lower) =>
+        _levelsDb[lower].Zip(_levelsDb[lower + 1], (a, b) => Math.Abs(b - a)).Max()
+        + Math.Abs(_indicesDb[lower + 1] - _indicesDb[lower]);
+
+    private static double FadeDegrees(double gap) => Math.Min(MeasuredWithinDegrees, gap / 2);
+
+    private double AddedDb(int reading, double indexDb) => Math.Max(0, indexDb - _indicesDb[reading]);
 
     private static DirectedReading[] Merged(IEnumerable<DirectedReading> readings)
     {
@@ -153,6 +210,9 @@ public sealed class ReadingEnvelope : DirectionalPower
 public sealed class UniformPower(BandValues powerDb) : DirectionalPower
 {
     /// <inheritdoc/>
+    public override double SteepestDbPerDegree => 0;
+
+    /// <inheritdoc/>
     public override void LevelsDb(double angleDegrees, Span<double> levelsDb)
     {
         for (int band = 0; band < levelsDb.Length; band++)
@@ -168,6 +228,9 @@ public sealed class UniformPower(BandValues powerDb) : DirectionalPower
 /// <param name="share">0 at the slower state, 1 at the faster one.</param>
 public sealed class InterpolatedPower(DirectionalPower lower, DirectionalPower upper, double share) : DirectionalPower
 {
+    /// <inheritdoc/>
+    public override double SteepestDbPerDegree => Math.Max(lower.SteepestDbPerDegree, upper.SteepestDbPerDegree);
+
     /// <inheritdoc/>
     public override void LevelsDb(double angleDegrees, Span<double> levelsDb)
     {

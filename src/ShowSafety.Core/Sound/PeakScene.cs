@@ -1,0 +1,53 @@
+using ShowSafety.Core.Measures;
+using ShowSafety.Core.Sound.Outdoors;
+
+namespace ShowSafety.Core.Sound;
+
+/// <summary>One engine as the source of a peak.</summary>
+/// <param name="Place">Place on the plan.</param>
+/// <param name="HeightMetres">Height of the source.</param>
+/// <param name="Energy">Peak source level as an energy.</param>
+internal readonly record struct PeakSource(PlanPoint Place, double HeightMetres, double Energy);
+
+/// <summary>The peaks of a set of running engines, asked for at any place.</summary>
+/// <param name="sources">The engines.</param>
+/// <param name="expandedUncertaintyDb">U, the largest of the engines'.</param>
+internal sealed class PeakScene(PeakSource[] sources, double expandedUncertaintyDb)
+{
+    /// <summary>U in dB.</summary>
+    public double ExpandedUncertaintyDb => expandedUncertaintyDb;
+
+    /// <summary>Best estimate at a place in dB(C): the peaks of all engines at the same moment; not a number nowhere.</summary>
+    public double BestDbC(PlanPoint place, double earHeightMetres)
+    {
+        double energy = 0;
+        foreach (PeakSource source in sources)
+        {
+            energy += Energy(source, source.Place.DistanceMetres(place), earHeightMetres);
+        }
+
+        return double.IsNaN(energy) ? double.NaN : Decibels.FromEnergy(energy);
+    }
+
+    /// <summary>The highest planning value in dB(C) at any place of a patch.</summary>
+    public double HighestDbC(in Patch patch, double earHeightMetres)
+    {
+        double energy = 0;
+        foreach (PeakSource source in sources)
+        {
+            energy += Energy(source, patch.DistancesMetres(source.Place).Least, earHeightMetres);
+        }
+
+        return Decibels.FromEnergy(energy) + expandedUncertaintyDb;
+    }
+
+    private static double Energy(PeakSource source, double flat, double earHeightMetres)
+    {
+        double ear = Math.Max(0, earHeightMetres);
+        double direct = OutdoorPath.SlantMetres(flat, source.HeightMetres - ear);
+        double image = OutdoorPath.SlantMetres(flat, source.HeightMetres + ear);
+
+        // The hard ground factor without air.
+        return source.Energy / (4 * Math.PI) * ((1 / (direct * direct)) + (1 / (image * image)));
+    }
+}

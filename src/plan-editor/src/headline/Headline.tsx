@@ -1,0 +1,71 @@
+import { useMemo } from 'preact/hooks';
+import type { Desk } from '../desk/desk';
+import { Band } from './Band';
+import { late } from './late';
+import { watchLine } from './lineWatch';
+
+/** The sentence always in view, what the last change did to the line, and the best next step. */
+export function Headline({ desk }: { readonly desk: Desk }) {
+  const lineSaid = useMemo(() => watchLine(desk), [desk]);
+  const checking = useMemo(() => late(desk.unchecked), [desk]);
+  const assessment = desk.answer.value?.assessment;
+  const trouble = desk.trouble.value;
+  return (
+    <section
+      class="headline"
+      aria-label="Headline"
+      data-verdict={assessment?.verdict ?? 'none'}
+      data-stale={checking.value}
+    >
+      {assessment === undefined ? (
+        <p class="sentence">
+          <strong class="verdict">{trouble === null ? 'Checking the plan …' : 'Not checked'}</strong>
+        </p>
+      ) : (
+        <Band headline={assessment.headline} example={assessment.example} />
+      )}
+      <div class="foot">
+        {assessment !== undefined && <NextStep remedy={assessment.findings[0]?.remedy} />}
+        <p class="state">
+          {trouble !== null ? (
+            <Trouble desk={desk} trouble={trouble} />
+          ) : (
+            <span aria-live="polite">
+              {stateInWords(checking.value, assessment !== undefined, lineSaid.value)}
+            </span>
+          )}
+        </p>
+      </div>
+    </section>
+  );
+}
+
+function Trouble({ desk, trouble }: { readonly desk: Desk; readonly trouble: string }) {
+  return (
+    <span role="alert">
+      Not checked: {trouble} Nothing of your plan is lost.{' '}
+      <button type="button" class="plain" onClick={() => desk.askAgain()}>
+        Try again
+      </button>
+    </span>
+  );
+}
+
+function NextStep({ remedy }: { readonly remedy: string | undefined }) {
+  return (
+    <p class="next">
+      <span class="tag">Next</span>{' '}
+      {remedy ?? 'Nothing stands on the list. Read the brief before anybody runs.'}
+    </p>
+  );
+}
+
+// A line without words still takes its room.
+const blank = '\u00a0';
+
+function stateInWords(checking: boolean, answered: boolean, line: string | null): string {
+  if (checking) {
+    return answered ? 'Checking … Above: before the last change' : blank;
+  }
+  return line === null ? blank : `${line}.`;
+}

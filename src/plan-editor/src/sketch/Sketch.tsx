@@ -1,0 +1,123 @@
+import './sketch.css';
+import { type ReadonlySignal, useSignal, useSignalEffect } from '@preact/signals';
+import { useLayoutEffect, useRef } from 'preact/hooks';
+import type { Desk } from '../desk/desk';
+import { askLevels } from '../levels/askLevels';
+import { LevelNote } from '../levels/LevelNote';
+import { levelPictureOn } from '../levels/levelPicture';
+import { type LevelState, watchLevels } from '../levels/watchLevels';
+import { elementAt } from './elementAt';
+import { elementsOf } from './elements';
+import { NorthArrow } from './furniture/NorthArrow';
+import { ScaleBar } from './furniture/ScaleBar';
+import { ViewButtons } from './furniture/ViewButtons';
+import type { Frame } from './geometry/frame';
+import { Grips } from './grips/Grips';
+import { placeOf } from './placeOf';
+import { scene } from './scene';
+import { openSheet, type Sheet } from './sheet';
+import { WholeSite } from './wholeSite';
+
+// Half of what a finger covers.
+const reachPixels = 22;
+
+/** The plan as a surveyor's sheet: drawn, moved about and asked. */
+export function Sketch({ desk }: { readonly desk: Desk }) {
+  const below = useRef<HTMLDivElement>(null);
+  const above = useRef<HTMLDivElement>(null);
+  const sheet = useSignal<Sheet | null>(null);
+  const frame = useSignal<Frame | null>(null);
+  const levels = useSignal<ReadonlySignal<LevelState> | null>(null);
+  const whole = useRef(new WholeSite()).current;
+
+  useLayoutEffect(() => {
+    if (below.current === null || above.current === null) {
+      return undefined;
+    }
+    const watched = watchLevels({ desk, frame, on: levelPictureOn }, askLevels);
+    levels.value = watched.state;
+    const drawn = scene(desk, frame, watched.state);
+    const opened = openSheet(below.current, above.current, drawn, (painted) => {
+      frame.value = sameFrame(frame.peek(), painted) ? frame.peek() : painted;
+    });
+    nameForEars(above.current);
+    const leave = drawn.follow();
+    opened.moving.on('click', (event) => tap(desk, event.coordinate, frame.peek()));
+    sheet.value = opened;
+    return () => {
+      leave();
+      watched.stop();
+      opened.close();
+    };
+  }, [desk, frame, sheet, levels]);
+
+  // Another plan is shown whole; a plan that is being changed stays where it is.
+  useSignalEffect(() => {
+    const outline = desk.plan.value?.site.outline;
+    const seen = frame.value;
+    if (sheet.value !== null && seen !== null && outline !== undefined && whole.isDue(outline, seen)) {
+      whole.shown(outline, sheet.value.showWhole(outline) ?? seen);
+    }
+  });
+
+  // What the drawer points at comes into view.
+  useSignalEffect(() => {
+    const id = desk.chosen.value;
+    const plan = desk.plan.peek();
+    const place = desk.spot.value ?? (id === null || plan === null ? null : placeOf(plan, id));
+    if (place !== null) {
+      sheet.peek()?.reveal(place);
+    }
+  });
+
+  const plan = desk.plan.value;
+  return (
+    <div class="sketch-sheet">
+      <div class="sketch-still" ref={below} aria-hidden="true" />
+      <div class="sketch-moving" ref={above} />
+      {plan !== null && sheet.value !== null && frame.value !== null && (
+        <>
+          <Grips desk={desk} frame={frame.value} sheet={sheet.value} />
+          {levels.value !== null && <LevelNote state={levels.value.value} />}
+          <NorthArrow northDegrees={plan.site.northDegrees} />
+          <div class="sketch-foot">
+            <ScaleBar frame={frame.value} />
+            <ViewButtons sheet={sheet.value} outline={plan.site.outline} />
+          </div>
+        </>
+      )}
+    </div>
+  );
+}
+
+// The arrow keys shift the view, so the canvas must be reachable: no element does that by itself.
+function nameForEars(canvas: HTMLElement): void {
+  canvas.tabIndex = 0;
+  canvas.role = 'application';
+  canvas.ariaLabel = 'Plan. Arrow keys shift the view; plus and minus bring it closer and farther.';
+}
+
+function tap(desk: Desk, coordinate: readonly number[], frame: Frame | null): void {
+  const plan = desk.plan.peek();
+  const [x, y] = coordinate;
+  if (plan === null || frame === null || x === undefined || y === undefined) {
+    return;
+  }
+  const element = elementAt(elementsOf(plan), [x, y], reachPixels * frame.metresPerPixel);
+  if (element === null) {
+    desk.ask([x, y]);
+  } else {
+    desk.choose(element.id);
+  }
+}
+
+function sameFrame(a: Frame | null, b: Frame): boolean {
+  return (
+    a !== null &&
+    a.middle[0] === b.middle[0] &&
+    a.middle[1] === b.middle[1] &&
+    a.metresPerPixel === b.metresPerPixel &&
+    a.widthPixels === b.widthPixels &&
+    a.heightPixels === b.heightPixels
+  );
+}
