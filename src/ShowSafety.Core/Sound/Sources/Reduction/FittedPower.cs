@@ -1,0 +1,69 @@
+using ShowSafety.Core.Measures;
+
+namespace ShowSafety.Core.Sound.Sources.Reduction;
+
+/// <summary>
+/// The power of an engine by a fit through its readings. Near a reading the fit holds; in directions more than 20
+/// degrees from every reading nothing is taken off: the larger of the fit and the envelope of the readings, which is faded
+/// in from 10 degrees on.
+/// </summary>
+public sealed class FittedPower : DirectionalPower
+{
+    private const double WholeFitDegrees = 10;
+    private const double FadeDegrees = ReadingEnvelope.MeasuredWithinDegrees - WholeFitDegrees;
+
+    private readonly DirectivityFit _fit;
+    private readonly ReadingEnvelope _envelope;
+    private readonly JetDirectivity _table;
+    private readonly double[] _angles;
+    private readonly BandValues? _floorDb;
+
+    /// <summary>Takes a fit and the readings it was made from.</summary>
+    /// <param name="fit">The fit.</param>
+    /// <param name="readings">Its readings.</param>
+    /// <param name="table">The published table it was made with.</param>
+    /// <param name="floorDb">Power levels no direction may be under, from readings without a direction, or null.</param>
+    /// <exception cref="ArgumentException">There is no reading.</exception>
+    public FittedPower(
+        DirectivityFit fit,
+        IReadOnlyList<DirectedReading> readings,
+        JetDirectivity table,
+        BandValues? floorDb
+    )
+    {
+        _fit = fit;
+        _table = table;
+        _floorDb = floorDb;
+        _angles = [.. readings.Select(r => r.AngleDegrees)];
+        _envelope = new(readings, table, floorDb);
+        double slope = (fit.Share.Max(Math.Abs) * table.SteepestDbPerDegree) + _envelope.SteepestDbPerDegree;
+        SteepestDbPerDegree = slope + (LargestStepDb(slope) / FadeDegrees);
+    }
+
+    /// <inheritdoc/>
+    /// <remarks>Both slopes, and where one fades into the other the largest difference over the way it fades.</remarks>
+    public override double SteepestDbPerDegree { get; }
+
+    /// <inheritdoc/>
+    public override void LevelsDb(double angleDegrees, Span<double> levelsDb)
+    {
+        BandValues fitted = _fit.LevelsDb(_table.IndexDb(angleDegrees));
+        double away = _angles.Min(a => Math.Abs(a - angleDegrees));
+        double share = Math.Clamp((away - WholeFitDegrees) / FadeDegrees, 0, 1);
+        _envelope.LevelsDb(angleDegrees, levelsDb);
+        for (int band = 0; band < levelsDb.Length; band++)
+        {
+            double level = fitted[band] + (share * Math.Max(0, levelsDb[band] - fitted[band]));
+            levelsDb[band] = _floorDb is { } floor ? Math.Max(floor[band], level) : level;
+        }
+    }
+
+    // Between whole degrees the difference grows by no more than both slopes over half a degree.
+    private double LargestStepDb(double slope) =>
+        (slope / 2)
+        + Enumerable
+            .Range(0, 181)
+            .Max(angle =>
+                _envelope.LevelsDb(angle).With(_fit.LevelsDb(_table.IndexDb(angle)), (e, f) => Math.Max(0, e - f)).Max()
+            );
+}
