@@ -36,17 +36,17 @@ public static class SoundCitations
             "iso-9613-2",
             "ISO 9613-2, Acoustics - Attenuation of sound during propagation outdoors - Part 2: General method of calculation",
             "1996 (a 2024 edition exists and is not used)",
-            "equations (3) to (11), clause 7.3.1, Tables 2, 3 and 5, via transcription",
+            "equations (3) to (11), clause 7.3.1, Tables 2, 3 and 5, via transcription; clauses 7.4 and 7.5 from memory",
             Basis.Secondary,
-            "levels outdoors, ground, accuracy"
+            "levels outdoors, ground, screens, walls, accuracy"
         ),
         new(
             "iso-tr-17534-3",
             "ISO/TR 17534-3, Acoustics - Software for the calculation of sound outdoors - Part 3",
             "2015",
-            "clause 6.2.1, case T01",
+            "clause 6.2.1, cases T01 to T03 and T08; A_bar in the form of clause 5.2",
             Basis.Memory,
-            "conformity case of the ground method"
+            "conformity cases of ground and screens"
         ),
         new(
             "iso-3744",

@@ -20,6 +20,11 @@ public static class SoundSums
         .. SoundLevelSums.Make(),
         .. SoundWeightingSums.Make(),
         .. SoundOutdoorSums.Make(),
+        .. SoundGroundSums.Make(),
+        .. SoundScreenSums.Make(),
+        .. SoundWallSums.Make(),
+        .. SoundReadingSums.Make(),
+        .. SoundSourceSums.Make(),
         .. SoundRoomSums.Make(),
         .. SoundJetSums.Make(),
     ];
@@ -47,6 +52,15 @@ public static class SoundSums
             Min = -200,
             Max = 250,
             ListLength = OctaveBand.Count,
+        };
+
+    /// <summary>So many numbers in metres, coordinates or heights.</summary>
+    internal static SumParameter Metres(string key, string meaning, int count, double min = -5000) =>
+        new(key, meaning, Unit.Metre)
+        {
+            Min = min,
+            Max = 5000,
+            ListLength = count,
         };
 
     /// <summary>A list of any length.</summary>
