@@ -32,13 +32,24 @@ public sealed record Obstacle(string Id, ValueList<PlanPoint> Line, bool IsRing,
             )
             : null;
 
-    /// <summary>Shares, from 0 at the start to 1 at the end, at which the straight line from one place to another meets it.</summary>
+    // Nearer than this to it somebody is at it, not behind it: rounding must not put an ear at a façade behind the façade.
+    private const double AtItMetres = 0.001;
+
+    /// <summary>
+    /// Shares, from 0 at the start to 1 at the end, at which the straight line from one place to another meets it clear of
+    /// both places.
+    /// </summary>
     public IEnumerable<double> Meets(PlanPoint from, PlanPoint to)
     {
+        double clear = AtItMetres / from.DistanceMetres(to);
         int edges = IsRing ? Line.Count : Line.Count - 1;
         for (int i = 0; i < edges; i++)
         {
-            if (PlanLines.Crossing(from, to, Line[i], Line[(i + 1) % Line.Count]) is { } share)
+            if (
+                PlanLines.Crossing(from, to, Line[i], Line[(i + 1) % Line.Count]) is { } share
+                && share > clear
+                && 1 - share > clear
+            )
             {
                 yield return share;
             }
