@@ -24,6 +24,7 @@ public sealed record WallReflection(
 {
     private const double SoundSpeedMetresPerSecond = 340;
     private const double TouchMetres = 1e-9;
+    private const double GrazingCosine = 1e-6;
 
     /// <summary>Length of the way in metres: the straight distance from the image to the receiver.</summary>
     public double LengthMetres => SourceLegMetres + ReceiverLegMetres;
@@ -74,7 +75,7 @@ public sealed record WallReflection(
         return IsOnWall(point, wall, length) ? Through(source, receiver, wall, mirror, point, from + to) : null;
     }
 
-    private static WallReflection Through(
+    private static WallReflection? Through(
         RaisedPoint source,
         RaisedPoint receiver,
         ReflectingWall wall,
@@ -85,7 +86,9 @@ public sealed record WallReflection(
     {
         double first = source.DistanceMetres(point);
         double last = point.DistanceMetres(receiver);
-        return new(wall, mirror, point, first, last, Math.Min(1, across / (first + last)));
+        double cosine = Math.Min(1, across / (first + last));
+        // Along the wall the size condition can't be met, and what is left of the cosine is rounding.
+        return cosine > GrazingCosine ? new(wall, mirror, point, first, last, cosine) : null;
     }
 
     private static (MirrorLine Mirror, double From, double To) Facing(
