@@ -56,13 +56,15 @@ public static class GroundEffect
     public static BandValues BandsDb(double groundFactor, double horizontalMetres, double source, double receiver) =>
         BandValues.Build(band => AttenuationDb(band, groundFactor, horizontalMetres, source, receiver));
 
-    private static double MiddleShare(double horizontal, double source, double receiver)
+    /// <summary>q: how much of the path lies in neither end region, 0 to 1.</summary>
+    internal static double MiddleShare(double horizontal, double source, double receiver)
     {
         double ends = 30 * (source + receiver);
         return horizontal <= ends ? 0 : 1 - (ends / horizontal);
     }
 
-    private static double EndRegionDb(int band, double groundFactor, double horizontal, double height)
+    /// <summary>A_s or A_r in dB; for ground that is not hard it grows with the distance, and with the factor.</summary>
+    internal static double EndRegionDb(int band, double groundFactor, double horizontal, double height)
     {
         double growth = 1 - Math.Exp(-horizontal / 50);
         double square = height * height;

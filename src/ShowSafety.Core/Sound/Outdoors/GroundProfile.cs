@@ -88,7 +88,8 @@ public sealed record GroundProfile(ValueList<GroundPiece> Pieces, double Elsewhe
                 .Order(),
         ];
 
-    private static bool Holds(ValueList<PlanPoint> ring, PlanPoint place)
+    /// <summary>Whether a place lies inside a ring.</summary>
+    internal static bool Holds(ValueList<PlanPoint> ring, PlanPoint place)
     {
         bool inside = false;
         for (int i = 0; i < ring.Count; i++)
