@@ -1,5 +1,6 @@
 import { useMemo } from 'preact/hooks';
 import type { Desk } from '../desk/desk';
+import { LineRow } from '../line/LineRow';
 import { Band } from './Band';
 import { late } from './late';
 import { watchLine } from './lineWatch';
@@ -26,15 +27,8 @@ export function Headline({ desk }: { readonly desk: Desk }) {
       )}
       <div class="foot">
         {assessment !== undefined && <NextStep remedy={assessment.findings[0]?.remedy} />}
-        <p class="state">
-          {trouble !== null ? (
-            <Trouble desk={desk} trouble={trouble} />
-          ) : (
-            <span aria-live="polite">
-              {stateInWords(checking.value, assessment !== undefined, lineSaid.value)}
-            </span>
-          )}
-        </p>
+        {trouble !== null && <Trouble desk={desk} trouble={trouble} />}
+        <LineRow desk={desk} checking={checking.value} said={lineSaid} />
       </div>
     </section>
   );
@@ -42,12 +36,12 @@ export function Headline({ desk }: { readonly desk: Desk }) {
 
 function Trouble({ desk, trouble }: { readonly desk: Desk; readonly trouble: string }) {
   return (
-    <span role="alert">
+    <p role="alert" class="trouble">
       Not checked: {trouble} Nothing of your plan is lost.{' '}
       <button type="button" class="plain" onClick={() => desk.askAgain()}>
         Try again
       </button>
-    </span>
+    </p>
   );
 }
 
@@ -58,14 +52,4 @@ function NextStep({ remedy }: { readonly remedy: string | undefined }) {
       {remedy ?? 'Nothing stands on the list. Read the brief before anybody runs.'}
     </p>
   );
-}
-
-// A line without words still takes its room.
-const blank = '\u00a0';
-
-function stateInWords(checking: boolean, answered: boolean, line: string | null): string {
-  if (checking) {
-    return answered ? 'Checking … Above: before the last change' : blank;
-  }
-  return line === null ? blank : `${line}.`;
 }
