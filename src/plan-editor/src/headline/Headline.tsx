@@ -1,12 +1,12 @@
 import { useMemo } from 'preact/hooks';
 import type { Desk } from '../desk/desk';
 import { LineRow } from '../line/LineRow';
-import { Band } from './Band';
+import { Band, type Stamp } from './Band';
 import { late } from './late';
 import { watchLine } from './lineWatch';
 
 /** The sentence always in view, what the last change did to the line, and the best next step. */
-export function Headline({ desk }: { readonly desk: Desk }) {
+export function Headline({ desk, isOwn }: { readonly desk: Desk; readonly isOwn: boolean }) {
   const lineSaid = useMemo(() => watchLine(desk), [desk]);
   const checking = useMemo(() => late(desk.unchecked), [desk]);
   const assessment = desk.answer.value?.assessment;
@@ -23,7 +23,7 @@ export function Headline({ desk }: { readonly desk: Desk }) {
           <strong class="verdict">{trouble === null ? 'Checking the plan …' : 'Not checked'}</strong>
         </p>
       ) : (
-        <Band headline={assessment.headline} example={assessment.example} />
+        <Band headline={assessment.headline} example={stampOf(assessment.example, isOwn)} />
       )}
       <div class="foot">
         {assessment !== undefined && <NextStep remedy={assessment.findings[0]?.remedy} />}
@@ -32,6 +32,10 @@ export function Headline({ desk }: { readonly desk: Desk }) {
       </div>
     </section>
   );
+}
+
+function stampOf(example: boolean, isOwn: boolean): Stamp {
+  return example ? (isOwn ? 'EXAMPLE VALUES' : 'EXAMPLE') : null;
 }
 
 function Trouble({ desk, trouble }: { readonly desk: Desk; readonly trouble: string }) {

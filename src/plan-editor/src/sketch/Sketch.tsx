@@ -1,4 +1,6 @@
 import './sketch.css';
+import '../levels/levels.css';
+import './furniture/furniture.css';
 import { type ReadonlySignal, useSignal, useSignalEffect } from '@preact/signals';
 import { useLayoutEffect, useRef } from 'preact/hooks';
 import type { Desk } from '../desk/desk';
@@ -8,15 +10,17 @@ import { levelPictureOn } from '../levels/levelPicture';
 import { type LevelState, watchLevels } from '../levels/watchLevels';
 import { elementAt } from './elementAt';
 import { elementsOf } from './elements';
+import { FirstView } from './firstView';
+import { Hint } from './furniture/Hint';
 import { NorthArrow } from './furniture/NorthArrow';
 import { ScaleBar } from './furniture/ScaleBar';
 import { ViewButtons } from './furniture/ViewButtons';
 import type { Frame } from './geometry/frame';
 import { Grips } from './grips/Grips';
+import { isMainPartSeen, mainPart } from './mainPart';
 import { placeOf } from './placeOf';
 import { scene } from './scene';
 import { openSheet, type Sheet } from './sheet';
-import { WholeSite } from './wholeSite';
 
 // Half of what a finger covers.
 const reachPixels = 22;
@@ -28,7 +32,7 @@ export function Sketch({ desk }: { readonly desk: Desk }) {
   const sheet = useSignal<Sheet | null>(null);
   const frame = useSignal<Frame | null>(null);
   const levels = useSignal<ReadonlySignal<LevelState> | null>(null);
-  const whole = useRef(new WholeSite()).current;
+  const first = useRef(new FirstView()).current;
 
   useLayoutEffect(() => {
     if (below.current === null || above.current === null) {
@@ -51,12 +55,22 @@ export function Sketch({ desk }: { readonly desk: Desk }) {
     };
   }, [desk, frame, sheet, levels]);
 
-  // Another plan is shown whole; a plan that is being changed stays where it is.
+  // Another plan is shown by its main part; a plan that is being changed stays where it is.
   useSignalEffect(() => {
-    const outline = desk.plan.value?.site.outline;
+    const shown = desk.plan.value;
     const seen = frame.value;
-    if (sheet.value !== null && seen !== null && outline !== undefined && whole.isDue(outline, seen)) {
-      whole.shown(outline, sheet.value.showWhole(outline) ?? seen);
+    if (sheet.value !== null && seen !== null && shown !== null && first.isDue(shown.site.outline, seen)) {
+      first.shown(shown.site.outline, sheet.value.showWhole(mainPart(shown)) ?? seen);
+    }
+  });
+
+  // A step may take the line or a bench out of a view nobody has chosen: the suggested line is often longer.
+  useSignalEffect(() => {
+    const settled = desk.settled.value;
+    const seen = frame.peek();
+    const canRefit = settled !== null && seen !== null && first.isUntouched(seen);
+    if (canRefit && !isMainPartSeen(settled, seen)) {
+      first.shown(settled.site.outline, sheet.peek()?.showWhole(mainPart(settled)) ?? seen);
     }
   });
 
@@ -79,10 +93,11 @@ export function Sketch({ desk }: { readonly desk: Desk }) {
         <>
           <Grips desk={desk} frame={frame.value} sheet={sheet.value} />
           {levels.value !== null && <LevelNote state={levels.value.value} />}
+          <Hint desk={desk} />
           <NorthArrow northDegrees={plan.site.northDegrees} />
           <div class="sketch-foot">
             <ScaleBar frame={frame.value} />
-            <ViewButtons sheet={sheet.value} outline={plan.site.outline} />
+            <ViewButtons sheet={sheet.value} plan={plan} />
           </div>
         </>
       )}

@@ -1,6 +1,7 @@
 import { BriefButton } from '../brief/BriefButton';
 import type { Page } from '../page';
 import { saveStateInWords } from '../saving/saveState';
+import { TitleField } from './TitleField';
 
 interface Props {
   readonly page: Page;
@@ -13,7 +14,8 @@ export function Strip({ page, onPlans }: Props) {
   return (
     <header class="strip">
       <div class="title-block">
-        <h1 class="title">{desk.plan.value?.title ?? 'ShowSafety'}</h1>
+        <h1 class="unseen">{desk.plan.value?.title ?? 'ShowSafety'}</h1>
+        <TitleField desk={desk} label="Title" />
         <p class="saved" role="status" aria-label="Saving">
           {desk.plan.value === null ? 'Opening …' : saveStateInWords(saving.state.value, new Date())}
         </p>

@@ -1,17 +1,21 @@
-import type { PlanPoints } from '../../plan/planFile';
+import type { PlanFile } from '../../plan/planFile';
+import { mainPart } from '../mainPart';
 import type { Sheet } from '../sheet';
 
 /** Changes what is in view, never the plan. */
-export function ViewButtons({ sheet, outline }: { readonly sheet: Sheet; readonly outline: PlanPoints }) {
+export function ViewButtons({ sheet, plan }: { readonly sheet: Sheet; readonly plan: PlanFile }) {
   return (
     <div class="view-buttons">
-      <button type="button" onClick={() => sheet.zoomBy(1.6)}>
-        closer
+      <button type="button" aria-label="closer" onClick={() => sheet.zoomBy(1.6)}>
+        +
       </button>
-      <button type="button" onClick={() => sheet.zoomBy(1 / 1.6)}>
-        farther
+      <button type="button" aria-label="farther" onClick={() => sheet.zoomBy(1 / 1.6)}>
+        −
       </button>
-      <button type="button" onClick={() => sheet.showWhole(outline)}>
+      <button type="button" onClick={() => sheet.showWhole(mainPart(plan))}>
+        bench and line
+      </button>
+      <button type="button" onClick={() => sheet.showWhole(plan.site.outline)}>
         whole site
       </button>
     </div>
