@@ -2,7 +2,7 @@ import type { Desk } from '../desk/desk';
 import { laidLine } from '../plan/edits';
 import type { PlanPoints } from '../plan/planFile';
 
-export const layWords = 'Lay the crowd line as suggested';
+const layWords = 'Lay the crowd line as suggested';
 
 /** Takes the suggested line over in one press, and in one step for undo. */
 export function LayButton({ desk, line }: { readonly desk: Desk; readonly line: PlanPoints }) {
@@ -13,7 +13,7 @@ export function LayButton({ desk, line }: { readonly desk: Desk; readonly line: 
       disabled={desk.unchecked.value}
       onClick={() => desk.change(layWords, laidLine(line))}
     >
-      {layWords}
+      Lay <span class="unseen">the crowd line</span> as suggested
     </button>
   );
 }

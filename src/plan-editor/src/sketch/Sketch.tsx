@@ -6,8 +6,10 @@ import { useLayoutEffect, useRef } from 'preact/hooks';
 import type { Desk } from '../desk/desk';
 import { askLevels } from '../levels/askLevels';
 import { LevelNote } from '../levels/LevelNote';
+import type { LevelLimit } from '../levels/levelLimits';
 import { levelPictureOn } from '../levels/levelPicture';
 import { type LevelState, watchLevels } from '../levels/watchLevels';
+import { askRuleSets, watchLimits } from '../levels/watchLimits';
 import { elementAt } from './elementAt';
 import { elementsOf } from './elements';
 import { FirstView } from './firstView';
@@ -32,6 +34,7 @@ export function Sketch({ desk }: { readonly desk: Desk }) {
   const sheet = useSignal<Sheet | null>(null);
   const frame = useSignal<Frame | null>(null);
   const levels = useSignal<ReadonlySignal<LevelState> | null>(null);
+  const limits = useSignal<ReadonlySignal<readonly LevelLimit[] | null> | null>(null);
   const first = useRef(new FirstView()).current;
 
   useLayoutEffect(() => {
@@ -39,8 +42,10 @@ export function Sketch({ desk }: { readonly desk: Desk }) {
       return undefined;
     }
     const watched = watchLevels({ desk, frame, on: levelPictureOn }, askLevels);
+    const rules = watchLimits({ desk, on: levelPictureOn }, askRuleSets);
+    limits.value = rules.limits;
     levels.value = watched.state;
-    const drawn = scene(desk, frame, watched.state);
+    const drawn = scene(desk, frame, watched.state, rules.limits);
     const opened = openSheet(below.current, above.current, drawn, (painted) => {
       frame.value = sameFrame(frame.peek(), painted) ? frame.peek() : painted;
     });
@@ -51,9 +56,10 @@ export function Sketch({ desk }: { readonly desk: Desk }) {
     return () => {
       leave();
       watched.stop();
+      rules.stop();
       opened.close();
     };
-  }, [desk, frame, sheet, levels]);
+  }, [desk, frame, sheet, levels, limits]);
 
   // Another plan is shown by its main part; a plan that is being changed stays where it is.
   useSignalEffect(() => {
@@ -92,7 +98,9 @@ export function Sketch({ desk }: { readonly desk: Desk }) {
       {plan !== null && sheet.value !== null && frame.value !== null && (
         <>
           <Grips desk={desk} frame={frame.value} sheet={sheet.value} />
-          {levels.value !== null && <LevelNote state={levels.value.value} />}
+          {levels.value !== null && (
+            <LevelNote state={levels.value.value} limits={limits.value?.value ?? null} />
+          )}
           <Hint desk={desk} />
           <NorthArrow northDegrees={plan.site.northDegrees} />
           <div class="sketch-foot">

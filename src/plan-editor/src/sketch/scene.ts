@@ -1,7 +1,7 @@
 import { computed, effect, type ReadonlySignal } from '@preact/signals';
 import type { Desk } from '../desk/desk';
 import { limitLines, toneLayer } from '../levels/levelLayers';
-import { levelLimits } from '../levels/levelPicture';
+import type { LevelLimit } from '../levels/levelLimits';
 import type { LevelState } from '../levels/watchLevels';
 import { answerScene } from './drawing/answerScene';
 import { groundScene, siteScene } from './drawing/groundScene';
@@ -13,7 +13,12 @@ import type { Frame } from './geometry/frame';
 import { inkLayer } from './sheet';
 
 /** The layers of the sheet and what fills them from the desk. */
-export function scene(desk: Desk, frame: ReadonlySignal<Frame | null>, levels: ReadonlySignal<LevelState>) {
+export function scene(
+  desk: Desk,
+  frame: ReadonlySignal<Frame | null>,
+  levels: ReadonlySignal<LevelState>,
+  levelLimits: ReadonlySignal<readonly LevelLimit[] | null>,
+) {
   const site = inkLayer(false, 0);
   const tones = toneLayer(5);
   // Above the answer, whose labels give way to the limits' names.
@@ -32,7 +37,7 @@ export function scene(desk: Desk, frame: ReadonlySignal<Frame | null>, levels: R
     effect(() => {
       const grid = levels.value.kind === 'shown' ? levels.value.grid : null;
       tones.show(grid);
-      limits.show(grid === null ? [] : limitLines(grid, levelLimits.value));
+      limits.show(grid === null ? [] : limitLines(grid, levelLimits.value ?? []));
     }),
     effect(() => ground.show(ofPlan.value === null ? [] : groundScene(ofPlan.value))),
     effect(() => {

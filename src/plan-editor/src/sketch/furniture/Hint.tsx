@@ -9,8 +9,7 @@ export function Hint({ desk }: { readonly desk: Desk }) {
   }
   return (
     <p class="hint">
-      Drag the bench, its round handle, or a square corner of the crowd line. Tap anywhere to ask about that
-      spot.
+      Drag the bench, its round handle or the line’s square corners. Tap a spot to ask about it.
     </p>
   );
 }

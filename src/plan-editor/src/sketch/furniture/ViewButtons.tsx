@@ -13,7 +13,7 @@ export function ViewButtons({ sheet, plan }: { readonly sheet: Sheet; readonly p
         −
       </button>
       <button type="button" onClick={() => sheet.showWhole(mainPart(plan))}>
-        bench and line
+        bench<span class="wide"> and line</span>
       </button>
       <button type="button" onClick={() => sheet.showWhole(plan.site.outline)}>
         whole site
