@@ -13,7 +13,9 @@ export function LayButton({ desk, line }: { readonly desk: Desk; readonly line: 
       disabled={desk.unchecked.value}
       onClick={() => desk.change(layWords, laidLine(line))}
     >
-      Lay <span class="unseen">the crowd line</span> as suggested
+      <span>
+        Lay <span class="unseen">the crowd line</span> as suggested
+      </span>
     </button>
   );
 }

@@ -32,7 +32,7 @@ describe('lineVerdict', () => {
   it('says by how much the worst stretch is too near, never less', () => {
     const said = lineVerdict(plan, told([stretch(true, 3), stretch(false, 1.21), stretch(false, 0.4)]));
     expect(said.kind).toBe('tooNear');
-    expect(said.words).toContain('1.3 m or more');
+    expect(said.words).toContain('by 1.3 m or more');
     expect(said.suggested).toEqual(farther);
   });
 

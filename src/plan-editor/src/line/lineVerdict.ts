@@ -23,7 +23,7 @@ export function lineVerdict(plan: PlanFile, { findings, rooms: { layout } }: Ass
     return {
       kind: 'tooNear',
       // Rounded up: a decimetre short would leave the line inside.
-      words: `Too near: drag its square corners back, by ${decimetresUp(most)} m or more.`,
+      words: `Too near by ${decimetresUp(most)} m or more: drag its square corners back.`,
       suggested,
     };
   }
@@ -32,7 +32,7 @@ export function lineVerdict(plan: PlanFile, { findings, rooms: { layout } }: Ass
     kind: 'outside',
     words: isTold
       ? 'Outside every zone that keeps the public out.'
-      : 'Cannot tell whether it is far enough: things are missing, see Find out.',
+      : 'Cannot tell yet whether it is far enough: see To do.',
     suggested,
   };
 }
