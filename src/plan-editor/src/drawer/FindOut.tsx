@@ -14,7 +14,7 @@ interface Props {
 /** What is missing or unsure, what that costs, and how to find it out. */
 export function FindOut({ desk, drawer, list: watched }: Props) {
   const list = watched.value;
-  const plan = desk.plan.value;
+  const plan = desk.settled.value;
   if (list === null || plan === null) {
     return <p>The list is being worked out …</p>;
   }

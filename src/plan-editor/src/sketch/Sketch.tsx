@@ -2,7 +2,7 @@ import './sketch.css';
 import '../levels/levels.css';
 import './furniture/furniture.css';
 import { type ReadonlySignal, useSignal, useSignalEffect } from '@preact/signals';
-import { useLayoutEffect, useRef } from 'preact/hooks';
+import { useLayoutEffect, useMemo, useRef } from 'preact/hooks';
 import type { Desk } from '../desk/desk';
 import { askLevels } from '../levels/askLevels';
 import { LevelNote } from '../levels/LevelNote';
@@ -10,6 +10,7 @@ import type { LevelLimit } from '../levels/levelLimits';
 import { levelPictureOn } from '../levels/levelPicture';
 import { type LevelState, watchLevels } from '../levels/watchLevels';
 import { askRuleSets, watchLimits } from '../levels/watchLimits';
+import { stillGround } from './drawing/stillGround';
 import { elementAt } from './elementAt';
 import { elementsOf } from './elements';
 import { FirstView } from './firstView';
@@ -18,6 +19,7 @@ import { NorthArrow } from './furniture/NorthArrow';
 import { ScaleBar } from './furniture/ScaleBar';
 import { ViewButtons } from './furniture/ViewButtons';
 import type { Frame } from './geometry/frame';
+import { ElementButtons } from './grips/ElementButtons';
 import { Grips } from './grips/Grips';
 import { isMainPartSeen, mainPart } from './mainPart';
 import { placeOf } from './placeOf';
@@ -35,6 +37,7 @@ export function Sketch({ desk }: { readonly desk: Desk }) {
   const frame = useSignal<Frame | null>(null);
   const levels = useSignal<ReadonlySignal<LevelState> | null>(null);
   const limits = useSignal<ReadonlySignal<readonly LevelLimit[] | null> | null>(null);
+  const ground = useMemo(() => stillGround(desk.plan), [desk]);
   const first = useRef(new FirstView()).current;
 
   useLayoutEffect(() => {
@@ -90,13 +93,15 @@ export function Sketch({ desk }: { readonly desk: Desk }) {
     }
   });
 
-  const plan = desk.plan.value;
+  // Whole while an engine or the line is dragged: then the handles alone are laid out anew.
+  const plan = ground.value;
   return (
     <div class="sketch-sheet">
       <div class="sketch-still" ref={below} aria-hidden="true" />
       <div class="sketch-moving" ref={above} />
       {plan !== null && sheet.value !== null && frame.value !== null && (
         <>
+          <ElementButtons plan={plan} desk={desk} frame={frame.value} sheet={sheet.value} />
           <Grips desk={desk} frame={frame.value} sheet={sheet.value} />
           {levels.value !== null && (
             <LevelNote state={levels.value.value} limits={limits.value?.value ?? null} />
@@ -105,7 +110,7 @@ export function Sketch({ desk }: { readonly desk: Desk }) {
           <NorthArrow northDegrees={plan.site.northDegrees} />
           <div class="sketch-foot">
             <ScaleBar frame={frame.value} />
-            <ViewButtons sheet={sheet.value} plan={plan} />
+            <ViewButtons sheet={sheet.value} plan={desk.plan} />
           </div>
         </>
       )}

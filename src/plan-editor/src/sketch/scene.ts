@@ -31,6 +31,8 @@ export function scene(
   // Apart from the frame: a view that only shifts paints nothing anew.
   const metresPerPixel = computed(() => frame.value?.metresPerPixel);
   const ofPlan = stillGround(desk.plan);
+  // Null all through a drag, so that answers landing in it leave the still sheet alone.
+  const checked = computed(() => (desk.unchecked.value ? null : desk.answer.value));
 
   const fill = () => [
     effect(() => site.show(ofPlan.value === null ? [] : siteScene(ofPlan.value))),
@@ -41,11 +43,9 @@ export function scene(
     }),
     effect(() => ground.show(ofPlan.value === null ? [] : groundScene(ofPlan.value))),
     effect(() => {
-      const said = desk.answer.value;
+      const said = checked.value;
       answer.show(
-        said === null || desk.unchecked.value
-          ? []
-          : [...answerScene(said.assessment, desk.shownZones.value), ...obstacles(said)],
+        said === null ? [] : [...answerScene(said.assessment, desk.shownZones.value), ...obstacles(said)],
       );
     }),
     effect(() => {
@@ -60,8 +60,7 @@ export function scene(
     effect(() => {
       const plan = desk.plan.value;
       const scale = metresPerPixel.value;
-      const said = desk.unchecked.value ? null : desk.answer.value;
-      moving.show(plan === null || scale === undefined ? [] : movingScene(plan, said, scale));
+      moving.show(plan === null || scale === undefined ? [] : movingScene(plan, checked.value, scale));
     }),
     effect(() => {
       const plan = ofPlan.value;

@@ -86,8 +86,10 @@ export function inkLayer(declutter: string | false, zIndex: number) {
   return {
     layer,
     show(features: readonly Feature[]) {
-      source.clear(true);
-      source.addFeatures([...features]);
+      if (features.length > 0 || source.getFeatures().length > 0) {
+        source.clear(true);
+        source.addFeatures([...features]);
+      }
     },
   };
 }
