@@ -53,18 +53,11 @@ public sealed class LinePageTests(RunningService service, Browser browser)
         var first = await LinePixelsAsync(tab);
 
         await tab.Page.GetByRole(AriaRole.Button, new() { Name = "whole site" }).ClickAsync();
-        await tab.Page.WaitForFunctionAsync(
-            "before => { const [a, b] = document.querySelectorAll('button.grip[data-kind=corner]'); "
-                + "return b.getBoundingClientRect().x - a.getBoundingClientRect().x < before / 1.5; }",
-            first
-        );
+        var whole = await LinePixelsUntilAsync(tab, pixels => pixels < first / 1.5);
+        Assert.True(whole > 0);
 
         await tab.Page.GetByRole(AriaRole.Button, new() { Name = "bench and line" }).ClickAsync();
-        await tab.Page.WaitForFunctionAsync(
-            "before => { const [a, b] = document.querySelectorAll('button.grip[data-kind=corner]'); "
-                + "return Math.abs(b.getBoundingClientRect().x - a.getBoundingClientRect().x - before) < 3; }",
-            first
-        );
+        await LinePixelsUntilAsync(tab, pixels => Math.Abs(pixels - first) < 3);
     }
 
     [Fact]
@@ -110,6 +103,22 @@ public sealed class LinePageTests(RunningService service, Browser browser)
     {
         var (a, b) = (await tab.LineCorner(1).BoundingBoxAsync(), await tab.LineCorner(2).BoundingBoxAsync());
         return (b?.X ?? 0) - (a?.X ?? 0);
+    }
+
+    private static async Task<float> LinePixelsUntilAsync(PlanTab tab, Predicate<float> reached)
+    {
+        for (var tries = 0; tries < 100; tries++)
+        {
+            var pixels = await LinePixelsAsync(tab);
+            if (reached(pixels))
+            {
+                return pixels;
+            }
+
+            await tab.Page.WaitForTimeoutAsync(100);
+        }
+
+        throw new TimeoutException($"The crowd line stays {await LinePixelsAsync(tab)} pixels long.");
     }
 
     // Beside the bench, in the plane of the rotor: where direct flight keeps everybody out.
