@@ -22,8 +22,16 @@ export function LevelNote({ state, limits }: Props) {
           <span>{darkestDbA} dB(A)</span>
         </div>
       )}
-      <p>{sentenceOf(state)}</p>
-      {state.kind === 'shown' && <Limits limits={limits} />}
+      {state.kind === 'shown' ? (
+        // On a telephone the plan below is worth more than words read once.
+        <details open={window.matchMedia('(min-width: 700px)').matches}>
+          <summary>What this shows</summary>
+          <p>{sentenceOf(state)}</p>
+          <Limits limits={limits} />
+        </details>
+      ) : (
+        <p>{sentenceOf(state)}</p>
+      )}
     </div>
   );
 }

@@ -101,12 +101,13 @@ export function Sketch({ desk }: { readonly desk: Desk }) {
       <div class="sketch-moving" ref={above} />
       {plan !== null && sheet.value !== null && frame.value !== null && (
         <>
+          {/* Below the handles: it never covers what it speaks of. */}
+          <Hint desk={desk} />
           <ElementButtons plan={plan} desk={desk} frame={frame.value} sheet={sheet.value} />
           <Grips desk={desk} frame={frame.value} sheet={sheet.value} />
           {levels.value !== null && (
             <LevelNote state={levels.value.value} limits={limits.value?.value ?? null} />
           )}
-          <Hint desk={desk} />
           <NorthArrow northDegrees={plan.site.northDegrees} />
           <div class="sketch-foot">
             <ScaleBar frame={frame.value} />

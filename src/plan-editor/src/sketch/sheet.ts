@@ -96,7 +96,7 @@ export function inkLayer(declutter: string | false, zIndex: number) {
 
 // Room for scale bar and buttons at the foot, and a margin on the other sides.
 const footPixels = 68;
-// And for what is said at the head.
+// And for the handle that turns an engine whose exhaust blows up the sheet.
 const headPixels = 52;
 const margin = 14;
 

@@ -7,9 +7,5 @@ export function Hint({ desk }: { readonly desk: Desk }) {
   if (isKnown || levelPictureOn.value) {
     return null;
   }
-  return (
-    <p class="hint">
-      Drag the bench, its round handle or the line’s square corners. Tap a spot to ask about it.
-    </p>
-  );
+  return <p class="hint">Drag the bench, its round handle or the square corners. Tap a spot to ask.</p>;
 }
