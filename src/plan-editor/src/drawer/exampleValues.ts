@@ -7,10 +7,15 @@ export interface ExampleValue {
 
 // The unit is the end of a member's name. Longer ends first.
 const units: readonly (readonly [end: string, unit: string])[] = [
+  ['MegajoulesPerKilogram', 'MJ/kg'],
   ['CubicMetresPerSecond', 'm³/s'],
   ['KilogramsPerSquareMetre', 'kg/m²'],
+  ['RevolutionsPerMinute', 'rpm'],
   ['KilogramsPerSecond', 'kg/s'],
+  ['GramsPerKilogram', 'g/kg'],
   ['MetresPerSecond', 'm/s'],
+  ['WattsPerKelvin', 'W/K'],
+  ['NewtonMetres', 'N·m'],
   ['CubicMetres', 'm³'],
   ['SquareMetres', 'm²'],
   ['Kilopascals', 'kPa'],
@@ -18,12 +23,24 @@ const units: readonly (readonly [end: string, unit: string])[] = [
   ['Celsius', '°C'],
   ['Percent', '%'],
   ['Degrees', '°'],
-  ['Minutes', 'min'],
   ['Seconds', 's'],
   ['Newtons', 'N'],
+  ['Joules', 'J'],
   ['Metres', 'm'],
-  ['Litres', 'l'],
+  ['Litres', 'L'],
+  ['People', 'people'],
+  ['Hours', 'h'],
+  ['DbA', 'dB(A)'],
+  ['DbC', 'dB(C)'],
+  ['Db', 'dB'],
 ];
+
+/** The unit of a member of the plan file as its name says it, and what is left of the name; no unit for a plain number. */
+export function unitOf(member: string): { readonly name: string; readonly unit: string } {
+  const spelt = capital(member);
+  const [end, unit] = units.find(([ending]) => spelt.endsWith(ending)) ?? ['', ''];
+  return { name: member.slice(0, member.length - end.length) || member, unit };
+}
 
 /** Every value of the plan whose pedigree still is "example". */
 export function exampleValues(plan: object): readonly ExampleValue[] {
@@ -49,11 +66,15 @@ function ownName(node: object): string | null {
 }
 
 function valueInWords(member: string, value: unknown): string {
-  const [end, unit] = units.find(([ending]) => member.endsWith(ending)) ?? ['', ''];
-  const what = inWords(member.slice(0, member.length - end.length) || member);
+  const { name, unit } = unitOf(member);
+  const what = inWords(name);
   return typeof value === 'number' || typeof value === 'string' ? `${what} ${value} ${unit}`.trim() : what;
 }
 
 function inWords(member: string): string {
   return member.replace(/[A-Z]/g, (letter) => ` ${letter.toLowerCase()}`).trim();
+}
+
+function capital(member: string): string {
+  return member.charAt(0).toUpperCase() + member.slice(1);
 }

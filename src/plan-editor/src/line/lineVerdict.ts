@@ -3,7 +3,7 @@ import type { Assessment, FindingEntry } from '../service/answers';
 
 /** How the crowd line that is drawn stands to the zones, and what there is to do about it. */
 export interface LineVerdict {
-  readonly kind: 'none' | 'tooNear' | 'outside';
+  readonly kind: 'none' | 'tooNear' | 'cannotTell' | 'outside';
   readonly words: string;
   /** The line the service suggests, unless it is the one drawn already or there is none. */
   readonly suggested: PlanPoints | null;
@@ -28,13 +28,9 @@ export function lineVerdict(plan: PlanFile, { findings, rooms: { layout } }: Ass
     };
   }
   const isTold = layout.plannedLine.length > 0 && !findings.some(hidesAZone);
-  return {
-    kind: 'outside',
-    words: isTold
-      ? 'Outside every zone that keeps the public out.'
-      : 'Cannot tell yet whether it is far enough: see To do.',
-    suggested,
-  };
+  return isTold
+    ? { kind: 'outside', words: 'Outside every zone that keeps the public out.', suggested }
+    : { kind: 'cannotTell', words: 'Cannot tell yet whether it is far enough: see To do.', suggested };
 }
 
 // What can't be told may have a zone of its own that nobody has drawn. The gate's evidence and permissions have none.

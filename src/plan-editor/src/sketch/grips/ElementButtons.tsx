@@ -17,7 +17,7 @@ interface Props {
 export function ElementButtons({ plan, desk, frame, sheet }: Props) {
   return (
     <div class="grips">
-      <p id="sketch-keys" class="for-ears">
+      <p id="sketch-keys" class="unseen">
         Arrow keys move it by 0.1 m, with Shift by 1 m. [ and ] turn it by 1°, with Shift by 10°. Escape gives
         up.
       </p>
