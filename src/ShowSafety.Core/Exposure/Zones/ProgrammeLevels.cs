@@ -7,12 +7,13 @@ using ShowSafety.Core.Sound;
 namespace ShowSafety.Core.Exposure.Zones;
 
 /// <summary>
-/// The most that levels of the combinations of states can be over a patch of ground, at the higher of a child's and a
-/// standing adult's ear.
+/// The most that levels of the combinations of states can be over a patch of ground, at the loudest of a child's ear and
+/// those of adults seated, standing and tall.
 /// </summary>
 public sealed class ProgrammeLevels
 {
-    private static readonly double[] EarHeights = [ListeningPlaces.ChildEarMetres, ListeningPlaces.AdultEarMetres[1]];
+    // The tall as well: beside a high bench the highest ear is the nearest.
+    private static readonly double[] EarHeights = [ListeningPlaces.ChildEarMetres, .. ListeningPlaces.AdultEarMetres];
 
     private readonly int _count;
     private readonly LevelsOverPatch? _planning;
