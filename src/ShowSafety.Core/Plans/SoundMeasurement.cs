@@ -75,6 +75,10 @@ public sealed record SoundMeasurement
     [Field("whether it was taken outdoors, at least ten metres from any wall", Required = true)]
     public bool Outdoors { get; init; }
 
+    /// <summary>The room it was taken in.</summary>
+    [Field("the room it was taken in; without it nothing is taken off a reading taken indoors")]
+    public MeasurementRoom? Room { get; init; }
+
     /// <summary>A-weighted level with the engine stopped.</summary>
     [Field("A-weighted level at the microphone with the engine stopped", Unit = Unit.DecibelA, Min = 10, Max = 150)]
     public double? BackgroundDbA { get; init; }
@@ -98,6 +102,29 @@ public sealed record SoundMeasurement
     /// <summary>When.</summary>
     [Field("date of the measurement")]
     public DateOnly? On { get; init; }
+}
+
+/// <summary>
+/// The room a reading was taken in: volume and reverberation time, or surface and mean absorption; where both are stated
+/// what takes less off the reading counts.
+/// </summary>
+public sealed record MeasurementRoom
+{
+    /// <summary>Volume.</summary>
+    [Field("volume of the room", Unit = Unit.CubicMetre, Min = 20, Max = 1000000)]
+    public double? VolumeCubicMetres { get; init; }
+
+    /// <summary>Reverberation time: how long sound takes to fall by 60 dB.</summary>
+    [Field("reverberation time, in which sound falls by 60 dB", Unit = Unit.Second, Min = 0.1, Max = 20)]
+    public double? ReverberationSeconds { get; init; }
+
+    /// <summary>Area of floor, walls and ceiling together.</summary>
+    [Field("area of floor, walls and ceiling together", Unit = Unit.SquareMetre, Min = 40, Max = 200000)]
+    public double? SurfaceSquareMetres { get; init; }
+
+    /// <summary>Mean absorption coefficient of that area.</summary>
+    [Field("mean absorption coefficient of floor, walls and ceiling", Min = 0.01, Max = 1)]
+    public double? MeanAbsorption { get; init; }
 }
 
 /// <summary>Class of a sound level meter.</summary>

@@ -32,6 +32,12 @@ public sealed record StateSound(string StateId, StateOrigin Origin)
     /// <summary>What the published table adds to the plain readings in the sphere mean, in dB(A), 0 or more.</summary>
     public double TableAddsDb { get; init; }
 
+    /// <summary>The fit of the directions, used or tried, or null.</summary>
+    public StateFit? Fit { get; init; }
+
+    /// <summary>Whether it was found between other states by shaft speed, since exhaust speeds are missing.</summary>
+    public bool IsByShaftSpeed { get; init; }
+
     /// <summary>Parts of the uncertainty of the source, without the model of propagation.</summary>
     public ValueList<UncertaintyPart> Uncertainty { get; init; } = [];
 
@@ -50,6 +56,18 @@ public sealed record StateSound(string StateId, StateOrigin Origin)
     /// <summary>Parts of the uncertainty of the peak, without the model of propagation.</summary>
     public ValueList<UncertaintyPart> PeakUncertainty { get; init; } = [];
 }
+
+/// <summary>A fit of the directions of a state.</summary>
+/// <param name="Holds">Whether every reading lies near enough to it for it to be used.</param>
+/// <param name="StandardDb">Standard deviation of what the readings have over it in dB, A-weighted.</param>
+/// <param name="Residuals">What each reading has over it.</param>
+public sealed record StateFit(bool Holds, double StandardDb, ValueList<ReadingResidual> Residuals);
+
+/// <summary>What a reading has over the fit, below 0 where it has less.</summary>
+/// <param name="MeasurementId">Id of the reading.</param>
+/// <param name="AngleDegrees">Its angle from the exhaust axis, seen from the nozzle.</param>
+/// <param name="LevelDb">Reading minus fit of the A-weighted power levels in dB.</param>
+public sealed record ReadingResidual(string MeasurementId, double AngleDegrees, double LevelDb);
 
 /// <summary>An engine as a source of sound.</summary>
 /// <param name="Id">Id of the engine.</param>

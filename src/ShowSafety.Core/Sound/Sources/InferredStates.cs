@@ -1,4 +1,5 @@
 using ShowSafety.Core.Plans;
+using ShowSafety.Core.Sound.Sources.Reduction;
 
 namespace ShowSafety.Core.Sound.Sources;
 
@@ -9,10 +10,10 @@ namespace ShowSafety.Core.Sound.Sources;
 /// </summary>
 internal static class InferredStates
 {
-    private static readonly Func<ThrottleState, Stated?>[] Speeds =
+    private static readonly (bool IsShaft, Func<ThrottleState, Stated?> Of)[] Speeds =
     [
-        s => s.ExhaustSpeedMetresPerSecond,
-        s => s.ShaftSpeedRevolutionsPerMinute,
+        (false, s => s.ExhaustSpeedMetresPerSecond),
+        (true, s => s.ShaftSpeedRevolutionsPerMinute),
     ];
 
     /// <summary>The state itself when it is known, otherwise inferred from the others where that can be done.</summary>
@@ -27,35 +28,37 @@ internal static class InferredStates
             return sound;
         }
 
-        foreach (Func<ThrottleState, Stated?> speed in Speeds)
+        foreach ((bool isShaft, Func<ThrottleState, Stated?> speed) in Speeds)
         {
-            double? LogSpeed(string id) =>
+            double? SpeedOf(string id) =>
                 states.TryGetValue(id, out ThrottleState? state) && speed(state) is { Value: > 0 } stated
-                    ? Math.Log10(stated.Value)
+                    ? stated.Value
                     : null;
-            (double Log, StateSound Sound)[] known =
+            (double Speed, StateSound Sound)[] known =
             [
-                .. all.Where(s => s.Power is not null && LogSpeed(s.StateId) is not null)
-                    .Select(s => (LogSpeed(s.StateId)!.Value, s))
+                .. all.Where(s => s.Power is not null && SpeedOf(s.StateId) is not null)
+                    .Select(s => (SpeedOf(s.StateId)!.Value, s))
                     .OrderBy(s => s.Value),
             ];
-            if (LogSpeed(sound.StateId) is { } wanted && known.Length > 0)
+            if (SpeedOf(sound.StateId) is { } wanted && known.Length > 0)
             {
-                return At(sound, wanted, known);
+                return At(sound, wanted, known) with { IsByShaftSpeed = isShaft };
             }
         }
 
         return sound;
     }
 
-    private static StateSound At(StateSound sound, double wanted, (double Log, StateSound Sound)[] known)
+    private static StateSound At(StateSound sound, double wanted, (double Speed, StateSound Sound)[] known)
     {
-        int upper = Array.FindIndex(known, k => k.Log >= wanted);
+        int upper = Array.FindIndex(known, k => k.Speed >= wanted);
         return upper switch
         {
             < 0 => sound,
             0 => Like(sound, known[0].Sound, StateOrigin.LowestMeasured),
-            _ => Between(sound, known[upper - 1], known[upper], wanted),
+            _ => StateInterpolation.Share(known[upper - 1].Speed, known[upper].Speed, wanted) is { } share
+                ? Between(sound, known[upper - 1].Sound, known[upper].Sound, share)
+                : sound,
         };
     }
 
@@ -64,31 +67,31 @@ internal static class InferredStates
         {
             StateId = sound.StateId,
             Origin = origin,
+            Fit = null,
             PeakSourceDbC = sound.PeakSourceDbC,
             PeakUncertainty = sound.PeakUncertainty,
         };
 
     private static StateSound Between(
         StateSound sound,
-        (double Log, StateSound Sound) lower,
-        (double Log, StateSound Sound) upper,
-        double wanted
+        StateSound lower,
+        StateSound upper,
+        double share
     )
     {
-        double share = (wanted - lower.Log) / (upper.Log - lower.Log);
-        var power = new InterpolatedPower(lower.Sound.Power!, upper.Sound.Power!, share);
+        var power = new InterpolatedPower(lower.Power!, upper.Power!, share);
         StateSound wider =
-            LevelUncertainty.ExpandedDb(lower.Sound.Uncertainty) > LevelUncertainty.ExpandedDb(upper.Sound.Uncertainty)
-                ? lower.Sound
-                : upper.Sound;
+            LevelUncertainty.ExpandedDb(lower.Uncertainty) > LevelUncertainty.ExpandedDb(upper.Uncertainty)
+                ? lower
+                : upper;
         return Like(sound, wider, StateOrigin.Interpolated) with
         {
             Power = power,
             SphereMeanDb = power.SphereMeanDb(),
-            TableAddsDb = Math.Max(lower.Sound.TableAddsDb, upper.Sound.TableAddsDb),
+            TableAddsDb = Math.Max(lower.TableAddsDb, upper.TableAddsDb),
             Uncertainty = [.. wider.Uncertainty, LevelUncertainty.Interpolated],
-            Spectrum = (SpectrumOrigin)Math.Max((int)lower.Sound.Spectrum!, (int)upper.Sound.Spectrum!),
-            MeasurementIds = [.. lower.Sound.MeasurementIds, .. upper.Sound.MeasurementIds],
+            Spectrum = (SpectrumOrigin)Math.Max((int)lower.Spectrum!, (int)upper.Spectrum!),
+            MeasurementIds = [.. lower.MeasurementIds, .. upper.MeasurementIds],
         };
     }
 }

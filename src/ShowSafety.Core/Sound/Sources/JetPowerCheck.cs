@@ -1,5 +1,6 @@
 using ShowSafety.Core.Measures;
 using ShowSafety.Core.Plans;
+using ShowSafety.Core.Sound.Sources.Reduction;
 
 namespace ShowSafety.Core.Sound.Sources;
 
@@ -7,11 +8,14 @@ namespace ShowSafety.Core.Sound.Sources;
 internal static class JetPowerCheck
 {
     /// <summary>Says when the readings lie farther from the estimate than its spread.</summary>
+    /// <param name="engine">The engine.</param>
+    /// <param name="state">The throttle state, or null when the sheet has none.</param>
+    /// <param name="measuredDb">Power level of the whole source in dB by the readings.</param>
+    /// <param name="findings">Where it is said.</param>
     public static void Judge(
         Engine engine,
         ThrottleState? state,
-        List<UsableReading> usable,
-        JetDirectivity? table,
+        double measuredDb,
         SoundFindings findings
     )
     {
@@ -26,10 +30,8 @@ internal static class JetPowerCheck
 
         double flow = air.Value + Math.Max(0, state.FuelFlowKilogramsPerSecond?.Value ?? 0);
         double estimate = JetNoise.HotJetPowerDb(flow, speed.Value, exhaust.Value + 273.15);
-        double measured = Decibels.Mean([.. usable.Select(u => WholePowerDb(u, table))]);
-        bool tooQuiet = measured < estimate - JetNoise.EstimateSpreadDb;
-        bool tooLoud = measured > estimate + JetNoise.EstimateSpreadDb && IsFastestJet(engine, speed.Value);
-        if (tooQuiet || tooLoud)
+        var judged = JetConsistency.Of(measuredDb, estimate, IsFastestJet(engine, speed.Value));
+        if (judged.Verdict != JetVerdict.Consistent)
         {
             findings.Add(
                 "sound.jet-power-far-off",
@@ -37,21 +39,25 @@ internal static class JetPowerCheck
                 engine.Id,
                 "SoundMeasurement.LevelDbA",
                 FindingArgument.Of("state", state.Name ?? state.Id),
-                SoundFindings.Decibels("measured", measured),
+                SoundFindings.Decibels("measured", measuredDb),
                 SoundFindings.Decibels("estimate", estimate)
             );
         }
     }
 
-    // The estimate knows the jet alone. At part throttle compressor and combustion are louder than the jet, so only the
-    // fastest jet of the sheet can be called too loud; a reading that is too quiet is doubtful at any throttle.
     private static bool IsFastestJet(Engine engine, double speed) =>
         (engine.Sheet?.States ?? []).All(s => !(s.ExhaustSpeedMetresPerSecond?.Value > speed));
 
-    private static double WholePowerDb(UsableReading usable, JetDirectivity? table)
-    {
-        double angle = MeasurementReduction.SlantAngleDegrees(usable.Reading) ?? double.NaN;
-        double index = table is null || double.IsNaN(angle) ? 0 : table.IndexDb(angle);
-        return Decibels.Sum(usable.PowerDb) - index;
-    }
+    /// <summary>
+    /// Power level of the whole source in dB by the readings, each less the published index of its direction.
+    /// </summary>
+    /// <param name="usable">The readings.</param>
+    /// <param name="table">The table, or null for an engine declared equally loud all round.</param>
+    public static double WholePowerDb(IEnumerable<UsableReading> usable, JetDirectivity? table) =>
+        Decibels.Mean([.. usable.Select(u => Decibels.Sum(u.PowerDb) - IndexDb(u, table))]);
+
+    private static double IndexDb(UsableReading usable, JetDirectivity? table) =>
+        table is not null && MeasurementReduction.SlantAngleDegrees(usable.Reading) is { } angle
+            ? table.IndexDb(angle)
+            : 0;
 }

@@ -53,6 +53,12 @@ public static class LevelUncertainty
     /// <summary>Measured in a room or near walls. A choice.</summary>
     public static UncertaintyPart Indoors { get; } = new("indoors", 1.0);
 
+    /// <summary>A room of which more than 4 dB is taken off, past the limit of ISO 3744:2010. A choice.</summary>
+    public static UncertaintyPart LiveRoom { get; } = new("live-room", 2.0);
+
+    /// <summary>Levels in dB(A) and dB(C) that can hardly both be true. A choice.</summary>
+    public static UncertaintyPart LevelsDoubtful { get; } = new("levels-doubtful", 2.0);
+
     /// <summary>Level from a maker's sheet. A choice.</summary>
     public static UncertaintyPart FromMaker { get; } = new("from-maker", 1.0);
 
@@ -64,6 +70,9 @@ public static class LevelUncertainty
 
     /// <summary>Declared the same in all directions. A choice.</summary>
     public static UncertaintyPart DeclaredOmnidirectional { get; } = new("declared-omnidirectional", 2.0);
+
+    /// <summary>Directions by a fit: the standard deviation of what the readings have over it.</summary>
+    public static UncertaintyPart DirectivityFit(double standardDb) => new("directivity-fit", standardDb);
 
     /// <summary>Interpolated between throttle states. A choice.</summary>
     public static UncertaintyPart Interpolated { get; } = new("interpolated", 1.5);

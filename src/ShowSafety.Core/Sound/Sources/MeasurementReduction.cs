@@ -1,6 +1,7 @@
 using ShowSafety.Core.Measures;
 using ShowSafety.Core.Plans;
 using ShowSafety.Core.Sound.Outdoors;
+using ShowSafety.Core.Sound.Sources.Reduction;
 
 namespace ShowSafety.Core.Sound.Sources;
 
@@ -22,17 +23,25 @@ public static class MeasurementReduction
         && reading.MicrophoneHeightMetres >= 0
         && reading.SourceHeightMetres >= 0;
 
+    /// <summary>Where a reading that <see cref="HasPlace"/> was taken, seen from the nozzle.</summary>
+    public static MicrophonePlace PlaceOf(SoundMeasurement reading) =>
+        new(
+            reading.DistanceMetres,
+            reading.SourceHeightMetres,
+            reading.MicrophoneHeightMetres,
+            GroundFactors.Even(SiteGround.FactorOf(reading.Ground))
+        );
+
     /// <summary>
-    /// Level at the microphone minus power level in dB for each octave band: 10 lg of the path's factor.
+    /// The way back from a microphone to the source, <see cref="OpenGround"/>: the one levels are predicted by.
     /// </summary>
     /// <param name="reading">A reading that <see cref="HasPlace"/>.</param>
     /// <param name="airPerMetre">Power attenuation coefficients of the air in 1/m.</param>
-    public static BandValues PathDb(SoundMeasurement reading, BandValues airPerMetre) =>
-        BandValues.Build(band => Decibels.FromEnergy(Factor(reading, band, airPerMetre[band])));
-
-    /// <summary>Power levels in dB from band levels at the microphone in dB.</summary>
-    public static BandValues PowerDb(SoundMeasurement reading, BandValues bandsDb, BandValues airPerMetre) =>
-        bandsDb - PathDb(reading, airPerMetre);
+    public static WayBack WayOf(SoundMeasurement reading, BandValues airPerMetre)
+    {
+        MicrophonePlace place = PlaceOf(reading);
+        return new(LossDb(place, airPerMetre), LossDb(place, BandValues.Zero).Map(Decibels.ToEnergy));
+    }
 
     /// <summary>
     /// Angle between the exhaust axis and the line from the nozzle to the microphone in degrees, which is a little
@@ -53,19 +62,12 @@ public static class MeasurementReduction
         return Heading.ToDegrees(Math.Acos(Math.Clamp(cosine, -1, 1)));
     }
 
-    private static double Factor(SoundMeasurement reading, int band, double airPerMetre) =>
-        IsHard(reading.Ground)
-            ? OutdoorPath.HardGroundFactor(
-                reading.DistanceMetres,
-                reading.SourceHeightMetres,
-                reading.MicrophoneHeightMetres,
-                airPerMetre
-            )
-            : OutdoorPath.PorousGroundFactor(
-                band,
-                reading.DistanceMetres,
-                reading.SourceHeightMetres,
-                reading.MicrophoneHeightMetres,
-                airPerMetre
-            );
+    private static BandValues LossDb(MicrophonePlace place, BandValues airPerMetre) =>
+        OpenGround.LossDb(
+            place.Ground,
+            place.DistanceMetres,
+            place.SourceHeightMetres,
+            place.MicrophoneHeightMetres,
+            airPerMetre
+        );
 }

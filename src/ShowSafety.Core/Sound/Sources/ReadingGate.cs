@@ -4,8 +4,8 @@ using ShowSafety.Core.Plans;
 namespace ShowSafety.Core.Sound.Sources;
 
 /// <summary>
-/// The gate of a measurement: at least 50 nozzle diameters away, calibrated, little wind, a meter of a class, outdoors,
-/// really measured. Each lapse widens the uncertainty and is a finding. Common practice after ISO 3744 and ISO 3746.
+/// The gate of a measurement: at least 50 nozzle diameters away, calibrated, little wind, a meter of a class, really
+/// measured. Where it was taken is the part of <see cref="RoomGate"/>. Each lapse widens the uncertainty and is a finding. Common practice after ISO 3744 and ISO 3746.
 /// </summary>
 internal static class ReadingGate
 {
@@ -80,12 +80,6 @@ internal static class ReadingGate
         {
             say.About("sound.measured-in-wind", Severity.Act, "SoundMeasurement.WindMetresPerSecond");
             yield return LevelUncertainty.Windy;
-        }
-
-        if (!reading.Outdoors)
-        {
-            say.About("sound.measured-indoors", Severity.Act, "SoundMeasurement.Outdoors");
-            yield return LevelUncertainty.Indoors;
         }
     }
 

@@ -1,5 +1,6 @@
 using ShowSafety.Core.Measures;
 using ShowSafety.Core.Plans;
+using ShowSafety.Core.Sound.Sources.Reduction;
 
 namespace ShowSafety.Core.Sound.Sources;
 
@@ -21,7 +22,7 @@ public enum SpectrumOrigin
 
 /// <summary>Octave band levels of a reading at its microphone.</summary>
 /// <param name="BandsDb">Unweighted octave band levels in dB.</param>
-/// <param name="LevelDbA">A-weighted level of these bands in dB(A).</param>
+/// <param name="LevelDbA">A-weighted level in dB(A): as read, or of the bands where it was not.</param>
 /// <param name="Origin">Where the spectrum comes from.</param>
 /// <param name="BandsShortDb">
 /// dB(A) read minus the A-sum of the bands, where both were read; otherwise 0. Above 0 the bands were raised by it:
@@ -29,6 +30,9 @@ public enum SpectrumOrigin
 /// </param>
 public sealed record ReadingLevels(BandValues BandsDb, double LevelDbA, SpectrumOrigin Origin, double BandsShortDb)
 {
+    /// <summary>What a dB(C) level read beside the dB(A) level did to an assumed spectrum, or null.</summary>
+    public LowBands? Low { get; init; }
+
     /// <summary>The difference from which bands and level are said to disagree, in dB.</summary>
     public const double DisagreementDb = 0.5;
 
@@ -58,7 +62,8 @@ public sealed record ReadingLevels(BandValues BandsDb, double LevelDbA, Spectrum
             (null, { } peak) => (JetNoise.ShapeDb(peak), SpectrumOrigin.JetShape),
             _ => (JetNoise.FlatShapeDb, SpectrumOrigin.Flat),
         };
-        return new(shape + levelDbA, levelDbA, origin, 0);
+        LowBands? low = reading.LevelDbC is { } c && double.IsFinite(c) ? LowBands.Of(shape + levelDbA, c) : null;
+        return new(low?.BandsDb ?? (shape + levelDbA), levelDbA, origin, 0) { Low = low };
     }
 
     /// <summary>The shape of these bands scaled to 0 dB(A).</summary>

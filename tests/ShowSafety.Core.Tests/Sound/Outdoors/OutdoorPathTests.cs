@@ -43,22 +43,33 @@ public sealed class OutdoorPathTests
                 }
             );
 
+    // Where the end regions overlap, ISO 9613-2 with the near-field ground and the two rays are one and the same.
     [Fact]
-    public void PowerDb_AnyReading_GoesBackThroughItsOwnPath() =>
+    public void WayOf_HardGroundWithinTheEndRegions_IsTheFlatPath() =>
+        Gen.Select(Gen.Double[0.5, 29], Gen.Double[0, 3])
+            .Sample(
+                (distance, height) =>
+                {
+                    SoundMeasurement reading = Reading(distance, height, GroundKind.Hard);
+                    var air = BandValues.Uniform(0.001);
+                    BandValues loss = MeasurementReduction.PlaceOf(reading).Path(air).LossDb;
+                    BandValues own = MeasurementReduction.WayOf(reading, air).LossDb;
+                    Assert.All(own.Zip(loss), pair => Assert.Equal(pair.Second, pair.First, 1e-9));
+                }
+            );
+
+    [Fact]
+    public void WayOf_AnyGround_LosesNoLessThanHardGround() =>
         Gen.Select(Gen.Double[0.5, 50], Gen.Double[0, 3], Gen.Enum<GroundKind>())
             .Sample(
                 (distance, height, ground) =>
                 {
-                    SoundMeasurement reading = SoundPlans.Reading() with
-                    {
-                        DistanceMetres = distance,
-                        MicrophoneHeightMetres = height,
-                        Ground = ground,
-                    };
-                    BandValues air = BandValues.Uniform(0.001);
-                    BandValues power = MeasurementReduction.PowerDb(reading, SoundPlans.Bands, air);
-                    BandValues back = power + MeasurementReduction.PathDb(reading, air);
-                    Assert.All(back.Zip(SoundPlans.Bands), pair => Assert.Equal(pair.Second, pair.First, 1e-9));
+                    var air = BandValues.Uniform(0.001);
+                    BandValues own = MeasurementReduction.WayOf(Reading(distance, height, ground), air).LossDb;
+                    BandValues hard = MeasurementReduction
+                        .WayOf(Reading(distance, height, GroundKind.Hard), air)
+                        .LossDb;
+                    Assert.All(own.Zip(hard), pair => Assert.True(pair.First >= pair.Second - 1e-9));
                 }
             );
 
@@ -92,4 +103,12 @@ public sealed class OutdoorPathTests
 
         Assert.Equal(2, Emitter.All(new(0, 0), 0, [building]).Length);
     }
+
+    private static SoundMeasurement Reading(double distance, double height, GroundKind ground) =>
+        SoundPlans.Reading() with
+        {
+            DistanceMetres = distance,
+            MicrophoneHeightMetres = height,
+            Ground = ground,
+        };
 }

@@ -12,7 +12,8 @@ public sealed class FittedPower : DirectionalPower
     private const double WholeFitDegrees = 10;
     private const double FadeDegrees = ReadingEnvelope.MeasuredWithinDegrees - WholeFitDegrees;
 
-    private readonly DirectivityFit _fit;
+    private readonly double[] _baseDb;
+    private readonly double[] _share;
     private readonly ReadingEnvelope _envelope;
     private readonly JetDirectivity _table;
     private readonly double[] _angles;
@@ -31,13 +32,14 @@ public sealed class FittedPower : DirectionalPower
         BandValues? floorDb
     )
     {
-        _fit = fit;
+        _baseDb = [.. fit.BaseDb];
+        _share = [.. fit.Share];
         _table = table;
         _floorDb = floorDb;
         _angles = [.. readings.Select(r => r.AngleDegrees)];
         _envelope = new(readings, table, floorDb);
         double slope = (fit.Share.Max(Math.Abs) * table.SteepestDbPerDegree) + _envelope.SteepestDbPerDegree;
-        SteepestDbPerDegree = slope + (LargestStepDb(slope) / FadeDegrees);
+        SteepestDbPerDegree = slope + (LargestStepDb(fit, slope) / FadeDegrees);
     }
 
     /// <inheritdoc/>
@@ -47,23 +49,35 @@ public sealed class FittedPower : DirectionalPower
     /// <inheritdoc/>
     public override void LevelsDb(double angleDegrees, Span<double> levelsDb)
     {
-        BandValues fitted = _fit.LevelsDb(_table.IndexDb(angleDegrees));
-        double away = _angles.Min(a => Math.Abs(a - angleDegrees));
+        double index = _table.IndexDb(angleDegrees);
+        double away = double.PositiveInfinity;
+        foreach (double angle in _angles)
+        {
+            away = Math.Min(away, Math.Abs(angle - angleDegrees));
+        }
+
         double share = Math.Clamp((away - WholeFitDegrees) / FadeDegrees, 0, 1);
         _envelope.LevelsDb(angleDegrees, levelsDb);
         for (int band = 0; band < levelsDb.Length; band++)
         {
-            double level = fitted[band] + (share * Math.Max(0, levelsDb[band] - fitted[band]));
+            double fitted = FittedDb(band, index);
+            double level = fitted + (share * Math.Max(0, levelsDb[band] - fitted));
             levelsDb[band] = _floorDb is { } floor ? Math.Max(floor[band], level) : level;
         }
     }
 
+    /// <summary>Power levels of the whole source in dB by the fit alone: its energy mean over the sphere.</summary>
+    public BandValues FitSphereMeanDb() =>
+        BandValues.Build(band => SphereMean.OfDb(angle => FittedDb(band, _table.IndexDb(angle))));
+
+    private double FittedDb(int band, double indexDb) => _baseDb[band] + (_share[band] * indexDb);
+
     // Between whole degrees the difference grows by no more than both slopes over half a degree.
-    private double LargestStepDb(double slope) =>
+    private double LargestStepDb(DirectivityFit fit, double slope) =>
         (slope / 2)
         + Enumerable
             .Range(0, 181)
             .Max(angle =>
-                _envelope.LevelsDb(angle).With(_fit.LevelsDb(_table.IndexDb(angle)), (e, f) => Math.Max(0, e - f)).Max()
+                _envelope.LevelsDb(angle).With(fit.LevelsDb(_table.IndexDb(angle)), (e, f) => Math.Max(0, e - f)).Max()
             );
 }
