@@ -10,6 +10,9 @@ namespace ShowSafety.Core.Sound;
 /// </summary>
 internal static class MissingLevels
 {
+    private const double EstimateMetres = 10;
+    private const double StandingEarMetres = 1.6;
+
     /// <summary>The findings, engine by engine.</summary>
     public static IEnumerable<Finding> Of(Plan plan, SoundField field) =>
         plan.Engines.DistinctBy(e => e.Id).SelectMany(engine => Of(plan, engine, field));
@@ -44,6 +47,10 @@ internal static class MissingLevels
             if (state?.PeakSourceDbC is null)
             {
                 yield return NoPeak(engine.Id, severity == Severity.Stop ? Severity.Act : Severity.Note, name);
+                if (state?.Power is { } power)
+                {
+                    yield return PeakEstimated(engine.Id, name, Estimate(field, sound, state, power));
+                }
             }
         }
     }
@@ -66,5 +73,26 @@ internal static class MissingLevels
             CannotTell = true,
             Row = ZoneRow.SoundCeiling,
             Arguments = [FindingArgument.Of("state", name)],
+        };
+
+    private static Quantity Estimate(SoundField field, EngineSound engine, StateSound state, DirectionalPower power)
+    {
+        BandValues path = field.OpenPathDb(EstimateMetres, engine.HeightMetres, StandingEarMetres);
+        double best = PeakEstimate.DbC(power, path);
+        double expanded = LevelUncertainty.ExpandedDb(field.UncertaintyOf(engine.Id, state));
+        return Quantity.CautiousHigh(best, best + expanded, Unit.DecibelC) with { Pedigree = Pedigree.Assumed };
+    }
+
+    private static Finding PeakEstimated(string engineId, string name, Quantity estimate) =>
+        new("sound.peak-estimated", Severity.Note)
+        {
+            ElementId = engineId,
+            Field = "SoundMeasurement.PeakDbC",
+            Arguments =
+            [
+                FindingArgument.Of("state", name),
+                FindingArgument.Of("estimate", estimate),
+                SoundFindings.Metres("distance", EstimateMetres),
+            ],
         };
 }

@@ -23,6 +23,7 @@ public static class SoundAssessor
             Figures =
             [
                 .. sources.SelectMany(s => Figures(field, s)),
+                .. field.Engines.SelectMany(e => e.States.SelectMany(s => Residuals(e.Id, s))),
                 .. field.Enclosure is { } room ? Figures(room) : [],
             ],
             Findings = [.. field.Findings, .. MissingLevels.Of(plan, field)],
@@ -89,6 +90,20 @@ public static class SoundAssessor
             PartId = source.StateId,
         };
     }
+
+    private static IEnumerable<Figure> Residuals(string engineId, StateSound state) =>
+        (state.Fit?.Residuals ?? []).Select(r => new Figure(
+            "sound.fit-residual",
+            engineId,
+            Quantity.Plain(r.LevelDb, Unit.Decibel) with
+            {
+                Citations = ["jet-directivity"],
+                Sum = "directivity-fit",
+            }
+        )
+        {
+            PartId = r.MeasurementId,
+        });
 
     // In the loudest direction, over open hard ground, whatever stands on the site: comparable between plans.
     private static Quantity LoudestAtTenMetres(SoundField field, SourceSummary source, StateSound state)

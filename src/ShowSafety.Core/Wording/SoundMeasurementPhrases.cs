@@ -54,6 +54,41 @@ internal static class SoundMeasurementPhrases
             "Measure again outdoors, at least 10 m from any wall."
         ),
         new(
+            "sound.room-incomplete",
+            "The room of reading {measurement} of {element} is described too little: nothing is taken off for it, so the engine is taken as louder than it is, and the uncertainty is wider.",
+            "Enter volume and reverberation time of the room, or surface and mean absorption."
+        ),
+        new(
+            "sound.room-though-outdoors",
+            "Reading {measurement} of {element} is said to be taken outdoors and in a room. Nothing is taken off for the room.",
+            "Correct one of the two."
+        ),
+        new(
+            "sound.room-taken-off",
+            "Reading {measurement} of {element} was taken in a described room, whose share of the sound, {correction}, was taken off. The uncertainty is wider.",
+            "Measure again outdoors, at least 10 m from any wall."
+        ),
+        new(
+            "sound.room-live",
+            "The room of reading {measurement} of {element} adds {correction}, more than the 4 dB of ISO 3744 and within the 7 dB of ISO 3746. It was taken off; the uncertainty is wider.",
+            "Measure again outdoors, or nearer to the engine."
+        ),
+        new(
+            "sound.room-too-live",
+            "The room of reading {measurement} of {element} adds {correction}, more than any method takes off. No more than 7 dB was taken off in a band: the engine is taken as louder than it is, and the uncertainty is wider.",
+            "Measure again outdoors."
+        ),
+        new(
+            "sound.low-bands-raised",
+            "Reading {measurement} of {element} has more dB(C) than the assumed spectrum; its bands up to 250 Hz were raised by {raised}.",
+            "Measure octave bands."
+        ),
+        new(
+            "sound.levels-doubtful",
+            "In reading {measurement} of {element} dB(C) and dB(A) are {difference} apart, which hardly any jet gives: one of them is doubtful. The louder reading of both is used, and the uncertainty is wider.",
+            "Check both levels and their weighting."
+        ),
+        new(
             "sound.not-calibrated",
             "No calibrator was used, or none is recorded, for reading {measurement} of {element}. The uncertainty is wider.",
             "Use a sound calibrator before and after and record it."

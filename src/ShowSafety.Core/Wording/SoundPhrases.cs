@@ -15,6 +15,7 @@ internal static class SoundPhrases
         new("sound.power-level", "A-weighted sound power level, mean over all directions"),
         new("sound.level-at-10-m", "Level at 10 m in the loudest direction over open hard ground"),
         new("sound.uncertainty", "Uncertainty added for planning (one-sided 95 %)"),
+        new("sound.fit-residual", "Reading minus the fit through the readings of its throttle state, A-weighted"),
         new("sound.absorption-area", "Absorption area at 1 kHz"),
         new(
             "sound.critical-distance",

@@ -24,6 +24,11 @@ internal static class SoundSourcePhrases
             "Measure the C-weighted peak, light-up included."
         ),
         new(
+            "sound.peak-estimated",
+            "For want of a measured peak, an estimate: if the sound of {element} at {state} were plain noise, its peaks would reach {estimate} at {distance} in the loudest direction, 16 dB over the C-weighted level. Light-up and surge may be far louder.",
+            "Measure the C-weighted peak; the estimate stands for no measurement."
+        ),
+        new(
             "sound.declared-omnidirectional",
             "{element} is declared equally loud in all directions; the loudest reading is used everywhere and the uncertainty is wider.",
             "Measure in at least four directions instead."
@@ -35,8 +40,33 @@ internal static class SoundSourcePhrases
         ),
         new(
             "sound.state-interpolated",
-            "{element} was not measured at {state}; the level is interpolated between measured throttle states by exhaust or shaft speed. The uncertainty is wider.",
+            "{element} was not measured at {state}; the level is interpolated between measured throttle states in the logarithm of the exhaust speed. The uncertainty is wider.",
             "Measure the engine in this throttle state."
+        ),
+        new(
+            "sound.state-interpolated-by-shaft",
+            "{element} was not measured at {state}, and exhaust speeds are missing; the level is interpolated between measured throttle states in the logarithm of the shaft speed. The uncertainty is wider.",
+            "Measure the engine in this throttle state, or enter the exhaust speeds."
+        ),
+        new(
+            "sound.directivity-fitted",
+            "The readings of {element} at {state} are joined by a fit over their directions; they deviate from it by {deviation}, reading {measurement} the most with {farthest}. The deviation widens the uncertainty.",
+            "Look at the reading that deviates the most, and measure more directions."
+        ),
+        new(
+            "sound.directivity-not-fitted",
+            "The readings of {element} at {state} follow no jet: reading {measurement} deviates by {farthest} from a fit over their directions. The fit is not used; in each direction the larger of the readings and a published table counts.",
+            "Check that reading, and measure more directions."
+        ),
+        new(
+            "sound.blade-tone",
+            "The blades of {rotor} of {element} make a tone at {tone} in {state}. A single tone may stand out of its octave band and annoy more than the level says.",
+            "Listen for it while measuring, and note it."
+        ),
+        new(
+            "sound.blade-tone-above-bands",
+            "The blades of {rotor} of {element} make a tone at {tone} in {state}, above the 8 kHz band: octave bands don't show it, meters of class 2 are loosely specified there, and hearing protectors are not rated.",
+            "Measure dB(A) beside the octave bands with a meter of class 1: what the bands lack shows as a difference."
         ),
         new(
             "sound.state-takes-lowest",

@@ -21,6 +21,16 @@ public sealed class SoundAssessorTests
         ["sound.measured-in-wind"] = r => r with { WindMetresPerSecond = 5 },
         ["sound.wind-unknown"] = r => r with { WindMetresPerSecond = null },
         ["sound.measured-indoors"] = r => r with { Outdoors = false },
+        ["sound.room-incomplete"] = r =>
+            r with
+            {
+                Outdoors = false,
+                Room = new() { VolumeCubicMetres = 3000 },
+            },
+        ["sound.room-taken-off"] = r => r with { Outdoors = false, Room = Room(1.5) },
+        ["sound.room-live"] = r => r with { Outdoors = false, Room = Room(4) },
+        ["sound.room-too-live"] = r => r with { Outdoors = false, Room = Room(15) },
+        ["sound.levels-doubtful"] = r => r with { BandLevelsDb = null, LevelDbA = 104, LevelDbC = 125 },
         ["sound.not-calibrated"] = r => r with { Calibrated = null },
         ["sound.level-from-maker"] = r => r with { Pedigree = Pedigree.Maker },
         ["sound.level-estimated"] = r => r with { Pedigree = Pedigree.Estimated },
@@ -29,6 +39,9 @@ public sealed class SoundAssessorTests
         ["sound.spectrum-flat"] = r => r with { BandLevelsDb = null, LevelDbA = 104, StateId = "other" },
         ["sound.spectrum-jet-shape"] = r => r with { BandLevelsDb = null, LevelDbA = 104 },
     };
+
+    private static MeasurementRoom Room(double seconds) =>
+        new() { VolumeCubicMetres = 3000, ReverberationSeconds = seconds };
 
     [Theory]
     [MemberData(nameof(LapseCodes))]

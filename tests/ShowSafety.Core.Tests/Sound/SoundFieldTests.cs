@@ -49,7 +49,8 @@ public sealed class SoundFieldTests
                     Reading("m" + i) with
                     {
                         AngleDegrees = angle,
-                        BandLevelsDb = Bands - (4 * i),
+                        // One of them follows no jet, so there is no fit.
+                        BandLevelsDb = Bands - (i == 2 ? -8 : 4 * i),
                         DistanceMetres = 4 + i,
                     }
             ),

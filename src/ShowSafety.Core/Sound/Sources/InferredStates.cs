@@ -72,12 +72,7 @@ internal static class InferredStates
             PeakUncertainty = sound.PeakUncertainty,
         };
 
-    private static StateSound Between(
-        StateSound sound,
-        StateSound lower,
-        StateSound upper,
-        double share
-    )
+    private static StateSound Between(StateSound sound, StateSound lower, StateSound upper, double share)
     {
         var power = new InterpolatedPower(lower.Power!, upper.Power!, share);
         StateSound wider =

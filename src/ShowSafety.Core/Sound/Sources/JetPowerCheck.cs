@@ -12,12 +12,7 @@ internal static class JetPowerCheck
     /// <param name="state">The throttle state, or null when the sheet has none.</param>
     /// <param name="measuredDb">Power level of the whole source in dB by the readings.</param>
     /// <param name="findings">Where it is said.</param>
-    public static void Judge(
-        Engine engine,
-        ThrottleState? state,
-        double measuredDb,
-        SoundFindings findings
-    )
+    public static void Judge(Engine engine, ThrottleState? state, double measuredDb, SoundFindings findings)
     {
         if (
             state?.AirMassFlowKilogramsPerSecond is not { Value: > 0 } air

@@ -28,7 +28,10 @@ internal static class SourceNotes
         foreach (StateSound sound in sounds)
         {
             SayState(engine, sound, states, findings);
+            SayFit(engine, sound, states, findings);
         }
+
+        BladeTones.Say(engine, findings);
     }
 
     private static void SayReading(
@@ -72,10 +75,39 @@ internal static class SourceNotes
         }
         else if (sound.Origin is StateOrigin.Interpolated or StateOrigin.LowestMeasured)
         {
-            string code =
-                sound.Origin == StateOrigin.Interpolated ? "sound.state-interpolated" : "sound.state-takes-lowest";
+            string code = (sound.Origin, sound.IsByShaftSpeed) switch
+            {
+                (StateOrigin.LowestMeasured, _) => "sound.state-takes-lowest",
+                (_, true) => "sound.state-interpolated-by-shaft",
+                _ => "sound.state-interpolated",
+            };
             findings.Add(code, Severity.Note, engine.Id, "EngineSheet.Measurements", name);
         }
+    }
+
+    private static void SayFit(
+        Engine engine,
+        StateSound sound,
+        Dictionary<string, ThrottleState> states,
+        SoundFindings findings
+    )
+    {
+        if (sound.Fit is not { } fit)
+        {
+            return;
+        }
+
+        ReadingResidual farthest = fit.Residuals.MaxBy(r => Math.Abs(r.LevelDb))!;
+        findings.Add(
+            fit.Holds ? "sound.directivity-fitted" : "sound.directivity-not-fitted",
+            Severity.Note,
+            engine.Id,
+            "SoundMeasurement.AngleDegrees",
+            FindingArgument.Of("state", NameOf(sound.StateId, states)),
+            FindingArgument.Of("measurement", farthest.MeasurementId),
+            SoundFindings.Decibels("farthest", farthest.LevelDb),
+            SoundFindings.Decibels("deviation", fit.StandardDb)
+        );
     }
 
     /// <summary>Name of a state as people know it.</summary>

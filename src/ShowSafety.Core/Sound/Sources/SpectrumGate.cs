@@ -26,15 +26,13 @@ internal static class SpectrumGate
             );
         }
 
-        bool isDoubtful =
-            levels.Low?.Verdict == LowBandsVerdict.Doubtful || reading.LevelDbC < levels.LevelDbA + LeastCOverADb;
-        if (isDoubtful)
+        if (reading.LevelDbC is { } c && double.IsFinite(c) && IsDoubtful(c, levels))
         {
             say.About(
                 "sound.levels-doubtful",
                 Severity.Act,
                 "SoundMeasurement.LevelDbC",
-                SoundFindings.Decibels("difference", reading.LevelDbC!.Value - levels.LevelDbA)
+                SoundFindings.Decibels("difference", c - levels.LevelDbA)
             );
             yield return LevelUncertainty.LevelsDoubtful;
         }
@@ -45,6 +43,9 @@ internal static class SpectrumGate
             yield return LevelUncertainty.SpectrumAssumed;
         }
     }
+
+    private static bool IsDoubtful(double levelDbC, ReadingLevels levels) =>
+        levels.Low?.Verdict == LowBandsVerdict.Doubtful || levelDbC < levels.LevelDbA + LeastCOverADb;
 
     private static void SayOrigin(ReadingLevels levels, Lapses say)
     {
