@@ -74,8 +74,8 @@ public sealed class ScreeningLossTests
             );
 
     // Source and receiver change places: the ways over and round are the same. A wall met more than once is barred where
-    // it is met first, which is not the same place from the other end. Places at a wall and corners on the line are left out:
-    // there rounding decides.
+    // it is met first, which is not the same place from the other end. Places at a wall, corners on the line and walls folded
+    // back onto themselves are left out: there rounding decides.
     [Fact]
     public void BandsDb_SourceAndReceiverSwapped_IsTheSame() =>
         Gen.Select(Raised, Raised, Wall)
@@ -104,8 +104,21 @@ public sealed class ScreeningLossTests
                 PlanPoint next = wall.Line[(i + 1) % wall.Line.Count];
                 return !new Corridor(source, source, 0.01).Meets(corner, next)
                     && !new Corridor(receiver, receiver, 0.01).Meets(corner, next)
-                    && !new Corridor(corner, corner, 0.01).Meets(source, receiver);
+                    && !new Corridor(corner, corner, 0.01).Meets(source, receiver)
+                    && !IsTouched(wall, i);
             });
+
+    // Whether the wall comes back to one of its corners with an edge that does not begin or end there.
+    private static bool IsTouched(Obstacle wall, int corner) =>
+        Enumerable
+            .Range(0, wall.IsRing ? wall.Line.Count : wall.Line.Count - 1)
+            .Where(edge => edge != corner && (edge + 1) % wall.Line.Count != corner)
+            .Any(edge =>
+                new Corridor(wall.Line[corner], wall.Line[corner], 0.01).Meets(
+                    wall.Line[edge],
+                    wall.Line[(edge + 1) % wall.Line.Count]
+                )
+            );
 
     private static string Written(BandValues? bands) => bands is null ? "none" : string.Join(' ', bands);
 
