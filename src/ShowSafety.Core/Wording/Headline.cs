@@ -38,7 +38,7 @@ public static class Headline
         );
         string line =
             lineSetBy is { } row && lineDistance is { } distance
-                ? $"the crowd line is set by {RowLabels.Of(row)}, {ValueFormat.Best(distance)} from the nozzle at its nearest"
+                ? $"the suggested crowd line is set by {RowLabels.Of(row)}, {ValueFormat.Best(distance)} from the nozzle at its nearest"
                 : "no zone sets a crowd line";
         return $"No stop found with the data given: {line}; {acts}.";
     }

@@ -30,7 +30,7 @@ export function App({ page }: { readonly page: Page }) {
           </section>
         )}
       </div>
-      <Headline desk={page.desk} />
+      <Headline desk={page.desk} isOwn={page.opening.example.value === null} />
       <main class="plan" aria-label="Plan">
         <Sketch desk={page.desk} />
       </main>

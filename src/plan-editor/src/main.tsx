@@ -1,8 +1,16 @@
 import '@fontsource/source-sans-3/latin-400.css';
 import '@fontsource/source-sans-3/latin-700.css';
+import './look/ink.css';
+import './look/press.css';
 import './page.css';
+import './strip/strip.css';
 import './headline/headline.css';
+import './line/line.css';
 import './drawer/drawer.css';
+import './drawer/tasks.css';
+import './drawer/switches.css';
+import './drawer/numbers.css';
+import './about/about.css';
 import './shelf/shelf.css';
 import { render } from 'preact';
 import { App } from './App';

@@ -19,6 +19,9 @@ internal sealed partial class PlanTab
         Bench = page.Locator("button.grip[data-kind=engine]").First;
         TurnHandle = page.Locator("button.grip[data-kind=turn]").First;
         Drawer = page.GetByRole(AriaRole.Complementary, new() { Name = "Drawer" });
+        Title = page.GetByRole(AriaRole.Textbox, new() { Name = "Title", Exact = true });
+        LineRow = Headline.Locator(".line-row");
+        LayAsSuggested = LineRow.GetByRole(AriaRole.Button, new() { Name = "Lay the crowd line as suggested" });
     }
 
     public IPage Page { get; }
@@ -40,6 +43,14 @@ internal sealed partial class PlanTab
     public ILocator TurnHandle { get; }
 
     public ILocator Drawer { get; }
+
+    /// <summary>Title of the plan, written over in place.</summary>
+    public ILocator Title { get; }
+
+    /// <summary>What the page says of the line that is drawn.</summary>
+    public ILocator LineRow { get; }
+
+    public ILocator LayAsSuggested { get; }
 
     /// <summary>Opens the page and waits until its plan is checked.</summary>
     /// <param name="page">An empty tab.</param>
@@ -119,6 +130,16 @@ internal sealed partial class PlanTab
     public async Task OpenShelfAsync() =>
         await Page.GetByRole(AriaRole.Button, new() { Name = "Plans", Exact = true }).ClickAsync();
 
+    /// <summary>Starts a plan of one's own from the first example of the shelf.</summary>
+    public async Task StartFromFirstTemplateAsync()
+    {
+        await OpenShelfAsync();
+        var shelf = Page.GetByRole(AriaRole.Dialog);
+        await shelf.GetByRole(AriaRole.Button, new() { NameRegex = StartName() }).First.ClickAsync();
+        await Expect(shelf).ToBeHiddenAsync();
+        await WaitUntilCheckedAsync();
+    }
+
     private static async Task<(float X, float Y)> MiddleOfAsync(ILocator grip)
     {
         await Expect(grip).ToBeVisibleAsync();
@@ -126,6 +147,9 @@ internal sealed partial class PlanTab
             await grip.BoundingBoxAsync() ?? throw new InvalidOperationException("It is not drawn on the screen.");
         return (box.X + (box.Width / 2), box.Y + (box.Height / 2));
     }
+
+    [GeneratedRegex("^Start your own")]
+    private static partial Regex StartName();
 
     [GeneratedRegex("^Undo")]
     private static partial Regex UndoName();

@@ -12,6 +12,7 @@ namespace ShowSafety.Core.Exposure.Zones;
 /// </summary>
 public sealed class ProgrammeLevels
 {
+    // The tall as well: beside a high bench the highest ear is the nearest.
     private static readonly EarRange Ears = new(ListeningPlaces.ChildEarMetres, ListeningPlaces.AdultEarMetres[^1]);
 
     private readonly int _count;

@@ -52,12 +52,13 @@ export function assessing(assess: Assess): Assessing {
       return;
     }
     asked = null;
-    trouble.value = null;
-    answer.value = { plan: question.plan, assessment };
     if (question.detail === 'full') {
       keep(question.plan, assessment);
     }
+    // The next question first: the service works on it while the page draws this answer.
     next(question);
+    trouble.value = null;
+    answer.value = { plan: question.plan, assessment };
   };
 
   const next = (question: Question) => {

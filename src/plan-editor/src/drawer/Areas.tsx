@@ -43,7 +43,7 @@ export function Areas({ assessment, desk }: Props) {
 }
 
 function Area({ zone, desk }: { readonly zone: Zone; readonly desk: Desk }) {
-  const plan = desk.plan.value;
+  const plan = desk.settled.value;
   const key = zoneKey(zone);
   return (
     <Switch

@@ -2,6 +2,7 @@ import { useEffect, useMemo } from 'preact/hooks';
 import { About } from '../about/About';
 import type { Page } from '../page';
 import { Areas } from './Areas';
+import { calmAnswer } from './calmAnswer';
 import type { DrawerState } from './drawerState';
 import { FindOut } from './FindOut';
 import { watchFindOut } from './findOutList';
@@ -17,7 +18,8 @@ export function Drawer({ page }: { readonly page: Page }) {
   const { desk, service, drawer } = page;
   const spot = useMemo(() => watchSpot(desk, service), [desk, service]);
   const findOut = useMemo(() => watchFindOut(desk), [desk]);
-  const assessment = desk.answer.value?.assessment;
+  const calm = useMemo(() => calmAnswer(desk), [desk]);
+  const assessment = calm.value?.assessment;
   const section = drawer.section.value;
 
   const content = () => {

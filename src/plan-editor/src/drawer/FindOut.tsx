@@ -2,6 +2,7 @@ import type { ReadonlySignal } from '@preact/signals';
 import type { Desk } from '../desk/desk';
 import { nameOf } from '../plan/names';
 import type { DrawerState } from './drawerState';
+import { ExampleValues } from './ExampleValues';
 import { costInWords, type FindOutList, howInWords } from './findOutList';
 
 interface Props {
@@ -13,7 +14,7 @@ interface Props {
 /** What is missing or unsure, what that costs, and how to find it out. */
 export function FindOut({ desk, drawer, list: watched }: Props) {
   const list = watched.value;
-  const plan = desk.plan.value;
+  const plan = desk.settled.value;
   if (list === null || plan === null) {
     return <p>The list is being worked out …</p>;
   }
@@ -22,6 +23,7 @@ export function FindOut({ desk, drawer, list: watched }: Props) {
       {list.old && (
         <p class="minor">This list is of the plan before the last change; the new one is being worked out.</p>
       )}
+      <ExampleValues plan={plan} />
       {list.items.length === 0 && <p>Nothing is missing that the plan asks for.</p>}
       <ol class="cards" aria-label="Find out">
         {list.items.map((item) => (

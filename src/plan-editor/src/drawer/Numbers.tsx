@@ -1,6 +1,7 @@
 import { useSignal } from '@preact/signals';
 import type { Desk } from '../desk/desk';
-import { laidLine, movedLineCorner } from '../plan/edits';
+import { LayButton } from '../line/LayButton';
+import { movedLineCorner } from '../plan/edits';
 import type { PlanPoint } from '../plan/planFile';
 import { EngineNumbers } from './EngineNumbers';
 import { NumberField } from './NumberField';
@@ -61,15 +62,7 @@ function LineNumbers({ desk }: { readonly desk: Desk }) {
           </li>
         ))}
       </ol>
-      {suggested.length > 1 && (
-        <button
-          type="button"
-          disabled={desk.unchecked.value}
-          onClick={() => desk.change('Lay the crowd line as suggested', laidLine(suggested))}
-        >
-          Lay the crowd line as suggested
-        </button>
-      )}
+      {suggested.length > 1 && <LayButton desk={desk} line={suggested} />}
     </section>
   );
 }

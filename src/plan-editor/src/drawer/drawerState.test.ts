@@ -18,6 +18,7 @@ describe('the drawer', () => {
     const { desk, drawer } = withDesk();
     desk.ask([1, 2]);
     expect(drawer.section.value).toBe('spot');
+    expect(drawer.tall.value).toBe(true);
   });
 
   it('shows the numbers of an engine chosen on the plan, and of nothing else', () => {

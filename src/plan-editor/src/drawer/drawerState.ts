@@ -29,6 +29,8 @@ export function createDrawer(desk: Pointing): DrawerState {
   effect(() => {
     if (desk.spot.value !== null && !pointing) {
       section.value = 'spot';
+      // Where the drawer lies low, the answer would lie below the edge.
+      tall.value = true;
     }
   });
   effect(() => {
@@ -43,6 +45,7 @@ export function createDrawer(desk: Pointing): DrawerState {
     tall,
     show(wanted) {
       section.value = wanted;
+      tall.value = true;
     },
     pull(far) {
       tall.value = far;

@@ -1,11 +1,12 @@
 import { useMemo } from 'preact/hooks';
 import type { Desk } from '../desk/desk';
-import { Band } from './Band';
+import { LineRow } from '../line/LineRow';
+import { Band, type Stamp } from './Band';
 import { late } from './late';
 import { watchLine } from './lineWatch';
 
 /** The sentence always in view, what the last change did to the line, and the best next step. */
-export function Headline({ desk }: { readonly desk: Desk }) {
+export function Headline({ desk, isOwn }: { readonly desk: Desk; readonly isOwn: boolean }) {
   const lineSaid = useMemo(() => watchLine(desk), [desk]);
   const checking = useMemo(() => late(desk.unchecked), [desk]);
   const assessment = desk.answer.value?.assessment;
@@ -22,32 +23,29 @@ export function Headline({ desk }: { readonly desk: Desk }) {
           <strong class="verdict">{trouble === null ? 'Checking the plan …' : 'Not checked'}</strong>
         </p>
       ) : (
-        <Band headline={assessment.headline} example={assessment.example} />
+        <Band headline={assessment.headline} example={stampOf(assessment.example, isOwn)} />
       )}
       <div class="foot">
         {assessment !== undefined && <NextStep remedy={assessment.findings[0]?.remedy} />}
-        <p class="state">
-          {trouble !== null ? (
-            <Trouble desk={desk} trouble={trouble} />
-          ) : (
-            <span aria-live="polite">
-              {stateInWords(checking.value, assessment !== undefined, lineSaid.value)}
-            </span>
-          )}
-        </p>
+        {trouble !== null && <Trouble desk={desk} trouble={trouble} />}
+        <LineRow desk={desk} checking={checking.value} said={lineSaid} />
       </div>
     </section>
   );
 }
 
+function stampOf(example: boolean, isOwn: boolean): Stamp {
+  return example ? (isOwn ? 'EXAMPLE VALUES' : 'EXAMPLE') : null;
+}
+
 function Trouble({ desk, trouble }: { readonly desk: Desk; readonly trouble: string }) {
   return (
-    <span role="alert">
+    <p role="alert" class="trouble">
       Not checked: {trouble} Nothing of your plan is lost.{' '}
       <button type="button" class="plain" onClick={() => desk.askAgain()}>
         Try again
       </button>
-    </span>
+    </p>
   );
 }
 
@@ -58,14 +56,4 @@ function NextStep({ remedy }: { readonly remedy: string | undefined }) {
       {remedy ?? 'Nothing stands on the list. Read the brief before anybody runs.'}
     </p>
   );
-}
-
-// A line without words still takes its room.
-const blank = '\u00a0';
-
-function stateInWords(checking: boolean, answered: boolean, line: string | null): string {
-  if (checking) {
-    return answered ? 'Checking … Above: before the last change' : blank;
-  }
-  return line === null ? blank : `${line}.`;
 }

@@ -11,10 +11,10 @@ const at = (...metres: number[]) => assessmentOf('x', ...metres);
 
 describe('lineChangeInWords', () => {
   it.each([
-    [[10], [11.8], 'Crowd line 1.8 m back'],
-    [[10.4], [10], 'Crowd line may come 0.4 m closer'],
-    [[10], [10.04], 'No change of the line'],
-    [[12, 10], [12, 10.5], 'Crowd line 0.5 m back'],
+    [[10], [11.8], 'Suggested line 1.8 m farther back'],
+    [[10.4], [10], 'Suggested line 0.4 m closer'],
+    [[10], [10.04], 'Suggested line unchanged'],
+    [[12, 10], [12, 10.5], 'Suggested line 0.5 m farther back'],
     [[10], [], 'No crowd line can be suggested any more'],
     [[], [], 'No crowd line can be suggested'],
     [[], [10.5], 'A crowd line can be suggested: 10.5 m from the nozzle at its nearest'],
@@ -61,9 +61,9 @@ describe('watchLine', () => {
 
     desk.change('move', retitled('c'));
     await asked.at(-1)?.answer();
-    expect(said.value).toBe('Crowd line 2.0 m back');
+    expect(said.value).toBe('Suggested line 2.0 m farther back');
     await asked.at(-1)?.answer();
-    expect(said.value).toBe('Crowd line 2.0 m back');
+    expect(said.value).toBe('Suggested line 2.0 m farther back');
 
     desk.open(planOf('b'));
     expect(said.value).toBeNull();

@@ -15,9 +15,9 @@ export function lineChangeInWords(before: Assessment, after: Assessment): string
   }
   const back = is - was;
   if (Math.abs(back) < leastMetres) {
-    return 'No change of the line';
+    return 'Suggested line unchanged';
   }
-  return back > 0 ? `Crowd line ${metres(back)} back` : `Crowd line may come ${metres(-back)} closer`;
+  return back > 0 ? `Suggested line ${metres(back)} farther back` : `Suggested line ${metres(-back)} closer`;
 }
 
 /** Distance in metres from the nearest nozzle to the suggested crowd line, or null when there is no line. */

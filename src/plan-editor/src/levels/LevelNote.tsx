@@ -1,8 +1,15 @@
+import { type LevelLimit, limitsInWords } from './levelLimits';
 import { darkestDbA, palestDbA } from './ramp';
 import type { LevelState } from './watchLevels';
 
+interface Props {
+  readonly state: LevelState;
+  /** The limits drawn as lines; null when they are not known. */
+  readonly limits: readonly LevelLimit[] | null;
+}
+
 /** What the level picture shows, or why there is none. */
-export function LevelNote({ state }: { readonly state: LevelState }) {
+export function LevelNote({ state, limits }: Props) {
   if (state.kind === 'off') {
     return null;
   }
@@ -15,8 +22,32 @@ export function LevelNote({ state }: { readonly state: LevelState }) {
           <span>{darkestDbA} dB(A)</span>
         </div>
       )}
-      <p>{sentenceOf(state)}</p>
+      {state.kind === 'shown' ? (
+        // On a telephone the plan below is worth more than words read once.
+        <details open={window.matchMedia('(min-width: 700px)').matches}>
+          <summary>What this shows</summary>
+          <p>{sentenceOf(state)}</p>
+          <Limits limits={limits} />
+        </details>
+      ) : (
+        <p>{sentenceOf(state)}</p>
+      )}
     </div>
+  );
+}
+
+// A day's or a window's average is lower than the loudest moment, so the lines lie outside of where the limits are met.
+function Limits({ limits }: Pick<Props, 'limits'>) {
+  if (limits === null || limits.length === 0) {
+    return <p>{limits === null ? 'The limits of the rules are not known here.' : 'No rule is chosen.'}</p>;
+  }
+  return (
+    <>
+      <p>Lines: limits of the rules chosen, as if that moment lasted.</p>
+      {limitsInWords(limits).map((words) => (
+        <p key={words}>{words}</p>
+      ))}
+    </>
   );
 }
 

@@ -9,7 +9,7 @@ import { planMetres } from '../sketch/planMetres';
 import { contours } from './contours';
 import { gridCanvas } from './gridCanvas';
 import type { LevelGrid } from './levelGrid';
-import type { LevelLimit } from './levelPicture';
+import type { LevelLimit } from './levelLimits';
 
 /** A layer that shows a grid of levels as tones. */
 export function toneLayer(zIndex: number) {

@@ -6,6 +6,8 @@ export interface PlanFile {
   readonly schema: string;
   readonly title: string;
   readonly event?: { readonly name?: string };
+  /** Ids of the noise rules chosen. */
+  readonly ruleSets?: readonly string[];
   readonly site: Site;
   readonly engines?: readonly Engine[];
   readonly people?: readonly PersonGroup[];

@@ -75,6 +75,9 @@ export interface PlaceAnswer extends Pick<Told['PlaceAnswer'], 'loud' | 'stay' |
 
 export type PlaceWords = Pick<PlaceAnswer, 'loud' | 'stay' | 'wear' | 'why'>;
 
+/** Noise rules a plan may choose. */
+export type RuleSet = Told['RuleSet'];
+
 /** A saved plan in the list. */
 export type PlanSummary = Told['PlanSummary'];
 

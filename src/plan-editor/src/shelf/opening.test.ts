@@ -3,7 +3,7 @@ import { planOf } from '../desk/fakeAssess';
 import type { PlanFile } from '../plan/planFile';
 import { Refusal } from '../service/refusal';
 import type { Saved } from '../service/service';
-import { createOpening } from './opening';
+import { createOpening, untitled } from './opening';
 import { whatItShows } from './shelfContent';
 
 const savedAt = new Date('2027-06-26T12:31:00Z');
@@ -70,7 +70,7 @@ describe('opening', () => {
     await opening.startFrom('closed-marquee');
     await opening.copyOf('p', 2);
 
-    expect(added.map(({ title }) => title)).toEqual(['started closed-marquee', 'p kept 2']);
+    expect(added.map(({ title }) => title)).toEqual([untitled, 'p kept 2']);
     expect(opened.map(({ kept }) => kept?.id)).toEqual(['new', 'new']);
   });
 

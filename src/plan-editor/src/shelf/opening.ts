@@ -32,6 +32,9 @@ interface Found {
   readonly template: string | null;
 }
 
+/** Title of a plan nobody has named yet: the example's would make two plans look like one. */
+export const untitled = 'Untitled plan';
+
 const unsaved =
   'The last changes to the plan on the desk are not saved yet. Save them first, then open another.';
 
@@ -98,7 +101,7 @@ export function createOpening(service: Shelf, saving: Pick<Saving, 'flush' | 'op
     example,
     plan: (id) => open(() => saved(id)),
     lookAt: (name) => open(() => template(name)),
-    startFrom: (name) => open(async () => own(await service.start(name))),
+    startFrom: (name) => open(async () => own({ ...(await service.start(name)), title: untitled })),
     copyOf: (id, version) => open(async () => own(await service.version(id, version))),
     file: (content) => open(() => own(content)),
     async at(address) {

@@ -1,22 +1,30 @@
 import './sketch.css';
+import '../levels/levels.css';
+import './furniture/furniture.css';
 import { type ReadonlySignal, useSignal, useSignalEffect } from '@preact/signals';
-import { useLayoutEffect, useRef } from 'preact/hooks';
+import { useLayoutEffect, useMemo, useRef } from 'preact/hooks';
 import type { Desk } from '../desk/desk';
 import { askLevels } from '../levels/askLevels';
 import { LevelNote } from '../levels/LevelNote';
+import type { LevelLimit } from '../levels/levelLimits';
 import { levelPictureOn } from '../levels/levelPicture';
 import { type LevelState, watchLevels } from '../levels/watchLevels';
+import { askRuleSets, watchLimits } from '../levels/watchLimits';
+import { stillGround } from './drawing/stillGround';
 import { elementAt } from './elementAt';
 import { elementsOf } from './elements';
+import { FirstView } from './firstView';
+import { Hint } from './furniture/Hint';
 import { NorthArrow } from './furniture/NorthArrow';
 import { ScaleBar } from './furniture/ScaleBar';
 import { ViewButtons } from './furniture/ViewButtons';
 import type { Frame } from './geometry/frame';
+import { ElementButtons } from './grips/ElementButtons';
 import { Grips } from './grips/Grips';
+import { isMainPartSeen, mainPart } from './mainPart';
 import { placeOf } from './placeOf';
 import { scene } from './scene';
 import { openSheet, type Sheet } from './sheet';
-import { WholeSite } from './wholeSite';
 
 // Half of what a finger covers.
 const reachPixels = 22;
@@ -28,15 +36,19 @@ export function Sketch({ desk }: { readonly desk: Desk }) {
   const sheet = useSignal<Sheet | null>(null);
   const frame = useSignal<Frame | null>(null);
   const levels = useSignal<ReadonlySignal<LevelState> | null>(null);
-  const whole = useRef(new WholeSite()).current;
+  const limits = useSignal<ReadonlySignal<readonly LevelLimit[] | null> | null>(null);
+  const ground = useMemo(() => stillGround(desk.plan), [desk]);
+  const first = useRef(new FirstView()).current;
 
   useLayoutEffect(() => {
     if (below.current === null || above.current === null) {
       return undefined;
     }
     const watched = watchLevels({ desk, frame, on: levelPictureOn }, askLevels);
+    const rules = watchLimits({ desk, on: levelPictureOn }, askRuleSets);
+    limits.value = rules.limits;
     levels.value = watched.state;
-    const drawn = scene(desk, frame, watched.state);
+    const drawn = scene(desk, frame, watched.state, rules.limits);
     const opened = openSheet(below.current, above.current, drawn, (painted) => {
       frame.value = sameFrame(frame.peek(), painted) ? frame.peek() : painted;
     });
@@ -47,16 +59,27 @@ export function Sketch({ desk }: { readonly desk: Desk }) {
     return () => {
       leave();
       watched.stop();
+      rules.stop();
       opened.close();
     };
-  }, [desk, frame, sheet, levels]);
+  }, [desk, frame, sheet, levels, limits]);
 
-  // Another plan is shown whole; a plan that is being changed stays where it is.
+  // Another plan is shown by its main part; a plan that is being changed stays where it is.
   useSignalEffect(() => {
-    const outline = desk.plan.value?.site.outline;
+    const shown = desk.plan.value;
     const seen = frame.value;
-    if (sheet.value !== null && seen !== null && outline !== undefined && whole.isDue(outline, seen)) {
-      whole.shown(outline, sheet.value.showWhole(outline) ?? seen);
+    if (sheet.value !== null && seen !== null && shown !== null && first.isDue(shown.site.outline, seen)) {
+      first.shown(shown.site.outline, sheet.value.showWhole(mainPart(shown)) ?? seen);
+    }
+  });
+
+  // A step may take the line or a bench out of a view nobody has chosen: the suggested line is often longer.
+  useSignalEffect(() => {
+    const settled = desk.settled.value;
+    const seen = frame.peek();
+    const canRefit = settled !== null && seen !== null && first.isUntouched(seen);
+    if (canRefit && !isMainPartSeen(settled, seen)) {
+      first.shown(settled.site.outline, sheet.peek()?.showWhole(mainPart(settled)) ?? seen);
     }
   });
 
@@ -70,19 +93,25 @@ export function Sketch({ desk }: { readonly desk: Desk }) {
     }
   });
 
-  const plan = desk.plan.value;
+  // Whole while an engine or the line is dragged: then the handles alone are laid out anew.
+  const plan = ground.value;
   return (
     <div class="sketch-sheet">
       <div class="sketch-still" ref={below} aria-hidden="true" />
       <div class="sketch-moving" ref={above} />
       {plan !== null && sheet.value !== null && frame.value !== null && (
         <>
+          {/* Below the handles: it never covers what it speaks of. */}
+          <Hint desk={desk} />
+          <ElementButtons plan={plan} desk={desk} frame={frame.value} sheet={sheet.value} />
           <Grips desk={desk} frame={frame.value} sheet={sheet.value} />
-          {levels.value !== null && <LevelNote state={levels.value.value} />}
+          {levels.value !== null && (
+            <LevelNote state={levels.value.value} limits={limits.value?.value ?? null} />
+          )}
           <NorthArrow northDegrees={plan.site.northDegrees} />
           <div class="sketch-foot">
             <ScaleBar frame={frame.value} />
-            <ViewButtons sheet={sheet.value} outline={plan.site.outline} />
+            <ViewButtons sheet={sheet.value} plan={desk.plan} />
           </div>
         </>
       )}

@@ -1,7 +1,7 @@
 import { computed, effect, type ReadonlySignal } from '@preact/signals';
 import type { Desk } from '../desk/desk';
 import { limitLines, toneLayer } from '../levels/levelLayers';
-import { levelLimits } from '../levels/levelPicture';
+import type { LevelLimit } from '../levels/levelLimits';
 import type { LevelState } from '../levels/watchLevels';
 import { answerScene } from './drawing/answerScene';
 import { groundScene, siteScene } from './drawing/groundScene';
@@ -13,7 +13,12 @@ import type { Frame } from './geometry/frame';
 import { inkLayer } from './sheet';
 
 /** The layers of the sheet and what fills them from the desk. */
-export function scene(desk: Desk, frame: ReadonlySignal<Frame | null>, levels: ReadonlySignal<LevelState>) {
+export function scene(
+  desk: Desk,
+  frame: ReadonlySignal<Frame | null>,
+  levels: ReadonlySignal<LevelState>,
+  levelLimits: ReadonlySignal<readonly LevelLimit[] | null>,
+) {
   const site = inkLayer(false, 0);
   const tones = toneLayer(5);
   // Above the answer, whose labels give way to the limits' names.
@@ -26,21 +31,21 @@ export function scene(desk: Desk, frame: ReadonlySignal<Frame | null>, levels: R
   // Apart from the frame: a view that only shifts paints nothing anew.
   const metresPerPixel = computed(() => frame.value?.metresPerPixel);
   const ofPlan = stillGround(desk.plan);
+  // Null all through a drag, so that answers landing in it leave the still sheet alone.
+  const checked = computed(() => (desk.unchecked.value ? null : desk.answer.value));
 
   const fill = () => [
     effect(() => site.show(ofPlan.value === null ? [] : siteScene(ofPlan.value))),
     effect(() => {
       const grid = levels.value.kind === 'shown' ? levels.value.grid : null;
       tones.show(grid);
-      limits.show(grid === null ? [] : limitLines(grid, levelLimits.value));
+      limits.show(grid === null ? [] : limitLines(grid, levelLimits.value ?? []));
     }),
     effect(() => ground.show(ofPlan.value === null ? [] : groundScene(ofPlan.value))),
     effect(() => {
-      const said = desk.answer.value;
+      const said = checked.value;
       answer.show(
-        said === null || desk.unchecked.value
-          ? []
-          : [...answerScene(said.assessment, desk.shownZones.value), ...obstacles(said)],
+        said === null ? [] : [...answerScene(said.assessment, desk.shownZones.value), ...obstacles(said)],
       );
     }),
     effect(() => {
@@ -55,8 +60,7 @@ export function scene(desk: Desk, frame: ReadonlySignal<Frame | null>, levels: R
     effect(() => {
       const plan = desk.plan.value;
       const scale = metresPerPixel.value;
-      const said = desk.unchecked.value ? null : desk.answer.value;
-      moving.show(plan === null || scale === undefined ? [] : movingScene(plan, said, scale));
+      moving.show(plan === null || scale === undefined ? [] : movingScene(plan, checked.value, scale));
     }),
     effect(() => {
       const plan = ofPlan.value;

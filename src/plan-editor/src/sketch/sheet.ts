@@ -86,14 +86,18 @@ export function inkLayer(declutter: string | false, zIndex: number) {
   return {
     layer,
     show(features: readonly Feature[]) {
-      source.clear(true);
-      source.addFeatures([...features]);
+      if (features.length > 0 || source.getFeatures().length > 0) {
+        source.clear(true);
+        source.addFeatures([...features]);
+      }
     },
   };
 }
 
 // Room for scale bar and buttons at the foot, and a margin on the other sides.
 const footPixels = 68;
+// And for the handle that turns an engine whose exhaust blows up the sheet.
+const headPixels = 52;
 const margin = 14;
 
 function movements(view: View, map: OpenLayersMap): Pick<Sheet, 'showWhole' | 'zoomBy' | 'reveal'> {
@@ -104,7 +108,7 @@ function movements(view: View, map: OpenLayersMap): Pick<Sheet, 'showWhole' | 'z
       const xs = outline.map(([x]) => x);
       const ys = outline.map(([, y]) => y);
       view.fit([Math.min(...xs), Math.min(...ys), Math.max(...xs), Math.max(...ys)], {
-        padding: [margin, margin, footPixels, margin],
+        padding: [headPixels, margin, footPixels, margin],
       });
       return frameOf(map);
     },

@@ -1,6 +1,7 @@
 import { BriefButton } from '../brief/BriefButton';
 import type { Page } from '../page';
 import { saveStateInWords } from '../saving/saveState';
+import { TitleField } from './TitleField';
 
 interface Props {
   readonly page: Page;
@@ -13,9 +14,10 @@ export function Strip({ page, onPlans }: Props) {
   return (
     <header class="strip">
       <div class="title-block">
-        <h1 class="title">{desk.plan.value?.title ?? 'ShowSafety'}</h1>
+        <h1 class="unseen">{desk.settled.value?.title ?? 'ShowSafety'}</h1>
+        <TitleField desk={desk} label="Title" />
         <p class="saved" role="status" aria-label="Saving">
-          {desk.plan.value === null ? 'Opening …' : saveStateInWords(saving.state.value, new Date())}
+          {desk.settled.value === null ? 'Opening …' : saveStateInWords(saving.state.value, new Date())}
         </p>
       </div>
       <nav class="deeds" aria-label="Whole plan">

@@ -11,6 +11,8 @@ export interface LabelLook {
   /** `line` sets the text along the line or edge. */
   readonly placement?: 'point' | 'line';
   readonly beside?: boolean;
+  /** To the right, clear of a bench. */
+  readonly aside?: boolean;
   readonly above?: boolean;
   /** Of two labels in the same place the lower number gives way. */
   readonly rank?: number;
@@ -44,9 +46,11 @@ export function labelStyle(text: string, look: LabelLook = {}): Style {
       overflow: look.always === true || placement === 'point',
       declutterMode: look.always === true ? 'obstacle' : 'declutter',
       // Without an alignment OpenLayers sets the label into the part of the line that is in view.
-      ...(placement === 'line' ? {} : { textAlign: look.beside === true ? 'left' : 'center' }),
+      ...(placement === 'line'
+        ? {}
+        : { textAlign: look.beside === true || look.aside === true ? 'left' : 'center' }),
       ...(placement === 'line' && look.once !== true ? { repeat: repeatPixels } : {}),
-      offsetX: look.beside === true ? 20 : 0,
+      offsetX: look.aside === true ? 40 : look.beside === true ? 20 : 0,
       offsetY: look.above === true ? -16 - (text.split('\n').length - 1) * oneLinePixels : 0,
       padding: [2, 3, 2, 3],
     }),

@@ -2,8 +2,8 @@ import type Feature from 'ol/Feature.js';
 import type Style from 'ol/style/Style.js';
 import type { Answer } from '../../desk/desk';
 import { zoneKey } from '../../desk/desk';
-import type { PlanFile, PlanPoint } from '../../plan/planFile';
-import type { LineStretch, Zone } from '../../service/answers';
+import type { Engine, PlanFile, PlanPoint } from '../../plan/planFile';
+import type { Area, LineStretch, Zone } from '../../service/answers';
 import { movedZone } from '../geometry/movedZone';
 import { crowdLineWords, tooNearInWords, uncheckedWords } from '../words';
 import { isAlwaysShown } from './answerScene';
@@ -12,7 +12,7 @@ import { engineMarks, nameObstacles } from './engineMarks';
 import { ink, paper } from './ink';
 import { labelStyle } from './label';
 import { lineStyle } from './line';
-import { areaFeature, edgeLabels, lineFeature, placeFeature } from './shapes';
+import { areaFeature, lineFeature, placeFeature } from './shapes';
 
 /** Engines and crowd line as they are now, and what was said of the line. */
 export function movingScene(
@@ -47,22 +47,25 @@ export function uncheckedScene(
   { plan: before, assessment }: Answer,
   shown: ReadonlySet<string>,
 ): readonly Feature[] {
-  return assessment.zones
-    .filter((zone) => zone.frame === 'engine' && (isAlwaysShown(zone) || shown.has(zoneKey(zone))))
-    .flatMap((zone) => carried(zone, before, plan));
+  const zones = assessment.zones.filter(
+    (zone) => zone.frame === 'engine' && (isAlwaysShown(zone) || shown.has(zoneKey(zone))),
+  );
+  return (plan.engines ?? []).flatMap((to) => {
+    const from = before.engines?.find(({ id }) => id === to.id);
+    const areas = zones.filter(({ elementId }) => elementId === to.id).map(({ area }) => area);
+    return from === undefined ? [] : carried(areas, from, to);
+  });
 }
 
-function carried(zone: Zone, before: PlanFile, now: PlanFile): readonly Feature[] {
-  const from = before.engines?.find(({ id }) => id === zone.elementId);
-  const to = now.engines?.find(({ id }) => id === zone.elementId);
-  if (from === undefined || to === undefined) {
-    return [];
-  }
-  const area = movedZone(zone.area, poseOf(from), poseOf(to));
-  return [
-    areaFeature(area, lineStyle(1.5, [7, 6])),
-    ...edgeLabels(area, labelStyle(uncheckedWords, { placement: 'line' })),
-  ];
+// One mark for all zones of an engine, with the words once: this is drawn anew with every movement of a finger.
+function carried(areas: readonly Area[], from: Engine, to: Engine): readonly Feature[] {
+  const area = movedZone(areas.flat(), poseOf(from), poseOf(to));
+  return area.length === 0
+    ? []
+    : [
+        areaFeature(area, lineStyle(1.5, [7, 6])),
+        placeFeature(to.place, labelStyle(uncheckedWords, { weight: 700, aside: true, always: true })),
+      ];
 }
 
 // The strongest mark of the sheet: a rail of ink with a core of paper.

@@ -24,6 +24,7 @@ export function GripButton({ grip, frame, movement, chosen, choose, reveal }: Pr
       class="grip"
       data-kind={grip.kind}
       data-chosen={chosen}
+      data-tight={grip.sizePixels < 36}
       aria-label={grip.label}
       aria-describedby="sketch-keys"
       style={{

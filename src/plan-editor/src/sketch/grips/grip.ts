@@ -1,7 +1,8 @@
 import type { Edit } from '../../desk/desk';
 import { movedEngine, movedLineCorner, turnedEngine } from '../../plan/edits';
-import type { Engine, PlanFile, PlanPoint } from '../../plan/planFile';
+import type { Engine, PlanFile, PlanPoint, PlanPoints } from '../../plan/planFile';
 import { benchOf, poseOf } from '../drawing/bench';
+import { distanceMetres } from '../geometry/distance';
 import { headingDegrees } from '../geometry/heading';
 import { crowdLineWords, placeInWords, shortNameOf } from '../words';
 import type { KeyStep } from './keyStep';
@@ -10,6 +11,7 @@ import type { KeyStep } from './keyStep';
 export const crowdLineId = 'crowdLine';
 
 const touchPixels = 44;
+const leastTouchPixels = 24;
 const moveLineWords = `Move ${crowdLineWords.toLowerCase()}`;
 
 /** Something on the plan that can be taken hold of. */
@@ -34,7 +36,9 @@ export interface Grip {
 /** All that can be taken hold of, later ones above earlier ones. */
 export function gripsOf(plan: PlanFile, metresPerPixel: number): readonly Grip[] {
   return [
-    ...(plan.crowdLine?.line ?? []).map(cornerGrip),
+    ...(plan.crowdLine?.line ?? []).map((corner, index, line) =>
+      cornerGrip(corner, index, cornerPixels(line, index, metresPerPixel)),
+    ),
     ...(plan.engines ?? []).flatMap((engine) => [
       engineGrip(engine, metresPerPixel),
       turnGrip(engine, metresPerPixel),
@@ -82,7 +86,16 @@ function turnGrip(engine: Engine, metresPerPixel: number): Grip {
   };
 }
 
-function cornerGrip(corner: PlanPoint, index: number): Grip {
+// Corners that lie close make room for one another, down to the least target of WCAG 2.2 (2.5.8); closer up they grow.
+function cornerPixels(line: PlanPoints, index: number, metresPerPixel: number): number {
+  const at = line[index];
+  const gaps = line
+    .filter((other) => other !== at)
+    .map((other) => distanceMetres(other, at ?? other) / metresPerPixel);
+  return Math.min(touchPixels, Math.max(leastTouchPixels, ...[Math.min(...gaps)].filter(Number.isFinite)));
+}
+
+function cornerGrip(corner: PlanPoint, index: number, sizePixels: number): Grip {
   const moved = (right: number, up: number) => movedLineCorner(index, [corner[0] + right, corner[1] + up]);
   return {
     key: `corner ${index}`,
@@ -91,7 +104,7 @@ function cornerGrip(corner: PlanPoint, index: number): Grip {
     change: moveLineWords,
     label: `${crowdLineWords}, corner ${index + 1}, at ${placeInWords(corner)}`,
     at: corner,
-    sizePixels: touchPixels,
+    sizePixels,
     drag: (from, to) => moved(to[0] - from[0], to[1] - from[1]),
     changeByKeys: () => moveLineWords,
     press: ({ rightMetres, upMetres }) =>

@@ -152,9 +152,20 @@ describe('gripsOf', () => {
     ]);
   });
 
-  it.each([0.004, 0.05, 1, 10])('is never smaller than a finger at %d m a pixel', (metresPerPixel) => {
-    expect(
-      Math.min(...gripsOf(plan, metresPerPixel).map(({ sizePixels }) => sizePixels)),
-    ).toBeGreaterThanOrEqual(44);
+  it.each([0.004, 0.05, 1, 10])(
+    'is never smaller than a finger at %d m a pixel, but for corners',
+    (scale) => {
+      const others = gripsOf(plan, scale).filter(({ kind }) => kind !== 'corner');
+      expect(Math.min(...others.map(({ sizePixels }) => sizePixels))).toBeGreaterThanOrEqual(44);
+    },
+  );
+
+  it.each([
+    [0.5, 44],
+    [1, 30],
+    [10, 24],
+  ])('gives corners 30 m apart at %d m a pixel %d pixels each', (scale, pixels) => {
+    const corners = gripsOf(plan, scale).filter(({ kind }) => kind === 'corner');
+    expect(corners.map(({ sizePixels }) => sizePixels)).toEqual([pixels, pixels]);
   });
 });

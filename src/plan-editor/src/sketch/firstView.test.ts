@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { PlanPoints } from '../plan/planFile';
+import { FirstView } from './firstView';
 import type { Frame } from './geometry/frame';
-import { WholeSite } from './wholeSite';
 
 const outline: PlanPoints = [
   [0, 0],
@@ -10,15 +10,15 @@ const outline: PlanPoints = [
 ];
 const frame: Frame = { middle: [5, 5], metresPerPixel: 0.1, widthPixels: 400, heightPixels: 300 };
 
-function shown(): WholeSite {
-  const whole = new WholeSite();
-  whole.shown(outline, frame);
-  return whole;
+function shown(): FirstView {
+  const first = new FirstView();
+  first.shown(outline, frame);
+  return first;
 }
 
-describe('WholeSite', () => {
+describe('FirstView', () => {
   it('is due when a plan is opened, and once it is shown no more', () => {
-    expect(new WholeSite().isDue(outline, frame)).toBe(true);
+    expect(new FirstView().isDue(outline, frame)).toBe(true);
     expect(shown().isDue(outline, frame)).toBe(false);
     expect(shown().isDue([...outline], frame)).toBe(true);
   });
