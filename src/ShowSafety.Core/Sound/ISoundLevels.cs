@@ -12,13 +12,7 @@ namespace ShowSafety.Core.Sound;
 /// <param name="bound">Whether no place has more or no place has less.</param>
 /// <param name="dbA">Levels in dB(A) by combination.</param>
 /// <param name="dbC">Levels in dB(C) by combination; empty where nobody asks for them.</param>
-public delegate void LevelsOverPatch(
-    in Patch patch,
-    EarRange ears,
-    Bound bound,
-    Span<double> dbA,
-    Span<double> dbC
-);
+public delegate void LevelsOverPatch(in Patch patch, EarRange ears, Bound bound, Span<double> dbA, Span<double> dbC);
 
 /// <summary>What the other rooms ask of the sound field of a plan.</summary>
 public interface ISoundLevels

@@ -76,7 +76,10 @@ internal sealed class PatchTracer((PlanPoint Place, double HeadingDegrees)[] eng
                 .Select(sector =>
                 {
                     double farther = Math.Max(reach[sector], reach[(sector + Sectors - 1) % Sectors]);
-                    return place.Along(heading + (sector * SectorDegrees), Math.Max(SectorReach.FirstMetres, farther) * chord);
+                    return place.Along(
+                        heading + (sector * SectorDegrees),
+                        Math.Max(SectorReach.FirstMetres, farther) * chord
+                    );
                 })
         );
     }

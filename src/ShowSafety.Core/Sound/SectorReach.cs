@@ -50,10 +50,7 @@ internal sealed class SectorReach
     public double Farthest(Func<double, double, double> excess, double guess)
     {
         Clear edge = Edge(excess, Math.Clamp(guess, FirstMetres, LargestMetres));
-        double found = Inwards(
-            excess,
-            StaysBelowBeyond(excess, edge.Metres) ? edge : Beyond(excess, edge.Metres)
-        );
+        double found = Inwards(excess, StaysBelowBeyond(excess, edge.Metres) ? edge : Beyond(excess, edge.Metres));
         return found > FirstMetres ? found
             : excess(0, FirstMetres) < 0 ? 0
             : FirstMetres;

@@ -75,10 +75,7 @@ public sealed class ProgrammeLevels
             double worst = Decibels.SilenceDb;
             for (int i = 0; i < _count; i++)
             {
-                worst = Math.Max(
-                    worst,
-                    protector.HighestDbA((leastDbA[i], mostDbA[i]), (leastDbC[i], mostDbC[i]))
-                );
+                worst = Math.Max(worst, protector.HighestDbA((leastDbA[i], mostDbA[i]), (leastDbC[i], mostDbC[i])));
             }
 
             best = Math.Min(best, worst);

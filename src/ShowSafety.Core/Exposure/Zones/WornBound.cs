@@ -21,9 +21,8 @@ internal sealed class WornBound
     public WornBound(HearingProtector rated)
     {
         (_high, _medium, _low) = (rated.HighDb, rated.MediumDb, rated.LowDb);
-        _reductionAtBends = _high is null || _medium is null || _low is null
-            ? null
-            : [.. EarLevel.BendsDb.Select(Reduction)];
+        _reductionAtBends =
+            _high is null || _medium is null || _low is null ? null : [.. EarLevel.BendsDb.Select(Reduction)];
         _snrDb = rated.SnrDb?.Value ?? 0;
     }
 

@@ -69,12 +69,7 @@ internal static class DirectPath
         return (Degrees(most * (most > 0 ? farShare : nearShare)), Degrees(least * (least > 0 ? nearShare : farShare)));
     }
 
-    private static void Write(
-        double direct,
-        double image,
-        ReadOnlySpan<double> airPerMetre,
-        Span<double> factors
-    )
+    private static void Write(double direct, double image, ReadOnlySpan<double> airPerMetre, Span<double> factors)
     {
         double directSpread = OutdoorPath.FreeFactor(direct, 0);
         double imageSpread = OutdoorPath.FreeFactor(image, 0);

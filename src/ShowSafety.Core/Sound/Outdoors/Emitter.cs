@@ -25,8 +25,7 @@ public sealed record Emitter(PlanPoint Place, double AxisX, double AxisY, Mirror
     public bool Reaches(PlanPoint place) => Side is null || Side.HasOnEngineSide(place);
 
     /// <summary>Whether sound from here reaches any place of a patch, or for the lowest bound every place.</summary>
-    public bool Reaches(in Patch patch, Bound bound) =>
-        Side is null || Side.HasOnEngineSide(patch, bound);
+    public bool Reaches(in Patch patch, Bound bound) => Side is null || Side.HasOnEngineSide(patch, bound);
 }
 
 /// <summary>
