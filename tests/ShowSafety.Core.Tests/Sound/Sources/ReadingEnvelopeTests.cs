@@ -46,12 +46,52 @@ public sealed class ReadingEnvelopeTests
             );
 
     [Fact]
-    public void LevelsDb_InTheDirectionOfAReading_IsAtLeastTheReading() =>
-        Readings.Sample(readings =>
-        {
-            var envelope = new ReadingEnvelope(readings, JetDirectivity.Subsonic, null);
-            Assert.All(readings, r => Assert.True(envelope.LevelsDb(r.AngleDegrees)[0] >= r.LevelsDb[0] - 0.35));
-        });
+    public void LevelsDb_InTheDirectionOfAReading_IsAtLeastTheReading() => Readings.Sample(AssertHoldsEveryReading);
+
+    [Fact]
+    public void LevelsDb_ReadingsWithinTenDegrees_HoldEveryReading() =>
+        Gen.Select(
+                Gen.Double[0, 10],
+                Gen.Double[80, 140],
+                (angle, level) => new DirectedReading(angle, BandValues.Uniform(level))
+            )
+            .Array[2, 6]
+            .Sample(AssertHoldsEveryReading);
+
+    [Fact]
+    public void LevelsDb_LoudReadingNearerToItsNeighbourThanToTheOneItIsMergedWith_IsHeld()
+    {
+        // The reading at 4 degrees counts as one direction with that at 0, yet lies a degree from that at 5.
+        var envelope = new ReadingEnvelope(
+            [new(0, BandValues.Uniform(80)), new(4, BandValues.Uniform(120)), new(5, BandValues.Uniform(90))],
+            JetDirectivity.Subsonic,
+            null
+        );
+
+        Assert.Equal(120, envelope.LevelsDb(4)[0], 1e-9);
+        Assert.InRange(envelope.LevelsDb(5)[0], 90, 120);
+    }
+
+    [Fact]
+    public void SteepestDbPerDegree_ReadingsWithinTenDegrees_BoundsEveryStep() =>
+        Gen.Select(
+                Gen.Double[0, 10],
+                Gen.Double[80, 140],
+                (angle, level) => new DirectedReading(angle, BandValues.Uniform(level))
+            )
+            .Array[2, 6]
+            .Sample(
+                readings =>
+                {
+                    var envelope = new ReadingEnvelope(readings, JetDirectivity.Subsonic, null);
+                    for (double angle = 0; angle < 20; angle += 0.05)
+                    {
+                        double step = envelope.LevelsDb(angle + 0.05)[0] - envelope.LevelsDb(angle)[0];
+                        Assert.True(Math.Abs(step) <= (envelope.SteepestDbPerDegree * 0.05) + 1e-9);
+                    }
+                },
+                iter: 30
+            );
 
     [Fact]
     public void LevelsDb_OverAllAngles_HasNoJump() =>
@@ -92,5 +132,11 @@ public sealed class ReadingEnvelopeTests
         );
 
         Assert.Equal(105, envelope.LevelsDb(180)[0], 1e-9);
+    }
+
+    private static void AssertHoldsEveryReading(DirectedReading[] readings)
+    {
+        var envelope = new ReadingEnvelope(readings, JetDirectivity.Subsonic, null);
+        Assert.All(readings, r => Assert.True(envelope.LevelsDb(r.AngleDegrees)[0] >= r.LevelsDb[0] - 1e-9));
     }
 }
