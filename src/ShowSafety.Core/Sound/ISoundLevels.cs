@@ -50,7 +50,9 @@ public interface ISoundLevels
     /// site.
     /// </summary>
     /// <param name="engineIds">The engines the value comes from.</param>
-    /// <param name="highest">A value that no place of a patch exceeds, in the unit of the threshold.</param>
+    /// <param name="highest">
+    /// A value that no place of a patch exceeds, in the unit of the threshold; asked from several threads at once.
+    /// </param>
     /// <param name="threshold">The threshold.</param>
     Geometry AreaAtOrAbove(IReadOnlyCollection<string> engineIds, Func<Patch, double> highest, double threshold);
 }

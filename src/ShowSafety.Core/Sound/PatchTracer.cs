@@ -9,11 +9,15 @@ namespace ShowSafety.Core.Sound;
 /// outside in; every patch beyond it is shown to stay below. So the area holds every such place, whatever is between
 /// the patches: it is an outer bound, not a sample. Each engine answers for the ground nearer to it than to the others.
 /// </summary>
-/// <remarks>Nothing farther from every engine than <see cref="SectorReach.LargestMetres"/> is looked at.</remarks>
+/// <remarks>What is asked about patches is asked from several threads at once. Nothing farther from every engine than <see cref="SectorReach.LargestMetres"/> is looked at.</remarks>
 internal sealed class PatchTracer((PlanPoint Place, double HeadingDegrees)[] engines)
 {
     private const int Sectors = 360;
     private const double SectorDegrees = 360.0 / Sectors;
+
+    // Arcs are sought side by side, always the same ones, so that the answer is too whatever the machine.
+    private const int Arcs = 4;
+    private const int SectorsOfAnArc = Sectors / Arcs;
 
     // The reach is first sought where the last two point to, by at most so much of a turn between sectors.
     private const double LargestTurn = 1.1;
@@ -28,25 +32,34 @@ internal sealed class PatchTracer((PlanPoint Place, double HeadingDegrees)[] eng
     {
         (PlanPoint place, double heading) = engines[engine];
         var reach = new double[Sectors];
+        Parallel.For(
+            0,
+            Arcs,
+            arc => SeekArc(engine, highest, threshold, reach.AsMemory(arc * SectorsOfAnArc, SectorsOfAnArc), arc)
+        );
+        return reach.Max() > 0 ? Outline(place, heading, reach) : SiteGeometry.Empty;
+    }
+
+    private void SeekArc(int engine, Func<Patch, double> highest, double threshold, Memory<double> reach, int arc)
+    {
+        (PlanPoint place, double heading) = engines[engine];
         var search = new SectorReach();
-        for (int i = 0; i < Sectors; i++)
+        for (int i = 0; i < reach.Length; i++)
         {
-            double from = i * SectorDegrees;
+            double from = ((arc * SectorsOfAnArc) + i) * SectorDegrees;
             var sector = new Sector(place, heading, from, from + SectorDegrees);
-            reach[i] = search.Farthest(
+            reach.Span[i] = search.Farthest(
                 (near, far) =>
                 {
                     var patch = new Patch(sector, near, far);
                     return IsNearerToAnother(patch, engine) ? double.NegativeInfinity : highest(patch) - threshold;
                 },
-                Guess(reach, i)
+                Guess(reach.Span, i)
             );
         }
-
-        return reach.Max() > 0 ? Outline(place, heading, reach) : SiteGeometry.Empty;
     }
 
-    private static double Guess(double[] reach, int sector)
+    private static double Guess(ReadOnlySpan<double> reach, int sector)
     {
         double last = sector > 0 ? reach[sector - 1] : 0;
         double turn = sector > 1 && reach[sector - 2] > 0 ? last / reach[sector - 2] : 1;
