@@ -89,7 +89,12 @@ public static class RuleMetrics
         double[] rest = [.. weights.Select(shares => Math.Max(0, 1 - shares.Sum()) * background)];
         return levels =>
         {
-            double[] energies = [.. levels.Select(Decibels.ToEnergy)];
+            var energies = new double[levels.Count];
+            for (int i = 0; i < energies.Length; i++)
+            {
+                energies[i] = Decibels.ToEnergy(levels[i]);
+            }
+
             double worst = background;
             for (int window = 0; window < weights.Length; window++)
             {

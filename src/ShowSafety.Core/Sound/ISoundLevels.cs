@@ -8,17 +8,11 @@ namespace ShowSafety.Core.Sound;
 /// ground.
 /// </summary>
 /// <param name="patch">The patch.</param>
-/// <param name="earHeightMetres">Height of the ear above ground, 0 to 10 m.</param>
+/// <param name="ears">Heights of the ears above ground.</param>
 /// <param name="bound">Whether no place has more or no place has less.</param>
 /// <param name="dbA">Levels in dB(A) by combination.</param>
 /// <param name="dbC">Levels in dB(C) by combination; empty where nobody asks for them.</param>
-public delegate void LevelsOverPatch(
-    in Patch patch,
-    double earHeightMetres,
-    Bound bound,
-    Span<double> dbA,
-    Span<double> dbC
-);
+public delegate void LevelsOverPatch(in Patch patch, EarRange ears, Bound bound, Span<double> dbA, Span<double> dbC);
 
 /// <summary>What the other rooms ask of the sound field of a plan.</summary>
 public interface ISoundLevels
@@ -39,11 +33,11 @@ public interface ISoundLevels
     LevelsOverPatch? PlanningLevels(IReadOnlyList<IReadOnlyDictionary<string, string>> combinations);
 
     /// <summary>
-    /// Prepares the highest planning value of the C-weighted peak in dB(C) over patches of ground, by ear height in
-    /// metres; null where <see cref="PeakDbCAt"/> is.
+    /// Prepares the highest planning value of the C-weighted peak in dB(C) over patches of ground and a range of
+    /// ears; null where <see cref="PeakDbCAt"/> is.
     /// </summary>
     /// <param name="stateByEngine">Throttle state id by engine id.</param>
-    Func<Patch, double, double>? HighestPeakDbC(IReadOnlyDictionary<string, string> stateByEngine);
+    Func<Patch, EarRange, double>? HighestPeakDbC(IReadOnlyDictionary<string, string> stateByEngine);
 
     /// <summary>
     /// The C-weighted peak at a place in dB(C), with the planning value; null when no peak was measured for a state
@@ -56,7 +50,9 @@ public interface ISoundLevels
     /// site.
     /// </summary>
     /// <param name="engineIds">The engines the value comes from.</param>
-    /// <param name="highest">A value that no place of a patch exceeds, in the unit of the threshold.</param>
+    /// <param name="highest">
+    /// A value that no place of a patch exceeds, in the unit of the threshold; asked from several threads at once.
+    /// </param>
     /// <param name="threshold">The threshold.</param>
     Geometry AreaAtOrAbove(IReadOnlyCollection<string> engineIds, Func<Patch, double> highest, double threshold);
 }

@@ -39,14 +39,14 @@ internal sealed class PatchScenes
     }
 
     /// <summary>Writes the bounds of the planning levels; the C-weighted ones only where there is room for them.</summary>
-    public void Levels(in Patch patch, double earHeightMetres, Bound bound, Span<double> dbA, Span<double> dbC)
+    public void Levels(in Patch patch, EarRange ears, Bound bound, Span<double> dbA, Span<double> dbC)
     {
         Span<double> sums = _stateCount <= FewStates ? stackalloc double[2 * FewStates] : new double[2 * _stateCount];
         Span<double> a = sums[.._stateCount];
         Span<double> c = sums.Slice(_stateCount, dbC.IsEmpty ? 0 : _stateCount);
         a.Clear();
         c.Clear();
-        Energies(patch, Math.Max(0, earHeightMetres), bound, a, c);
+        Energies(patch, ears, bound, a, c);
         double outwards = bound == Bound.Highest ? 1 + RoundingShare : 1 - RoundingShare;
         for (int scene = 0; scene < _scenes.Length; scene++)
         {
@@ -69,7 +69,7 @@ internal sealed class PatchScenes
         return Decibels.FromEnergy(sum * outwards);
     }
 
-    private void Energies(in Patch patch, double ear, Bound bound, Span<double> a, Span<double> c)
+    private void Energies(in Patch patch, EarRange ears, Bound bound, Span<double> a, Span<double> c)
     {
         Span<double> factors = stackalloc double[OctaveBand.Count];
         Span<double> power = stackalloc double[OctaveBand.Count];
@@ -85,7 +85,7 @@ internal sealed class PatchScenes
                         emitter,
                         height,
                         patch,
-                        ear,
+                        ears,
                         bound,
                         _airPerMetre,
                         factors

@@ -9,23 +9,18 @@ namespace ShowSafety.Core.Sound;
 /// outside in; every patch beyond it is shown to stay below. So the area holds every such place, whatever is between
 /// the patches: it is an outer bound, not a sample. Each engine answers for the ground nearer to it than to the others.
 /// </summary>
-/// <remarks>Nothing farther from every engine than <see cref="LargestMetres"/> is looked at.</remarks>
+/// <remarks>What is asked about patches is asked from several threads at once. Nothing farther from every engine than <see cref="SectorReach.LargestMetres"/> is looked at.</remarks>
 internal sealed class PatchTracer((PlanPoint Place, double HeadingDegrees)[] engines)
 {
-    /// <summary>The largest distance from an engine looked at, in metres.</summary>
-    public const double LargestMetres = 20_000;
-
-    // A sector's reach is found to this share, outwards.
-    private const double Tolerance = 0.001;
-
-    // Nearer than this to an engine an area is not told apart from the engine.
-    private const double FirstMetres = 0.3;
     private const int Sectors = 360;
     private const double SectorDegrees = 360.0 / Sectors;
 
-    // A neighbour's reach shortens the search: it begins a little beyond and goes on inwards in growing steps.
-    private const double BeyondNeighbour = 1.08;
-    private const double FirstStep = 1.04;
+    // Arcs are sought side by side, always the same ones, so that the answer is too whatever the machine.
+    private const int Arcs = 4;
+    private const int SectorsOfAnArc = Sectors / Arcs;
+
+    // The reach is first sought where the last two point to, by at most so much of a turn between sectors.
+    private const double LargestTurn = 1.1;
 
     /// <summary>The area; valid, possibly empty, never less than where the value is at or above the threshold.</summary>
     /// <param name="highest">A value that no place of a patch exceeds.</param>
@@ -37,22 +32,38 @@ internal sealed class PatchTracer((PlanPoint Place, double HeadingDegrees)[] eng
     {
         (PlanPoint place, double heading) = engines[engine];
         var reach = new double[Sectors];
-        double neighbour = 0;
-        for (int sector = 0; sector < Sectors; sector++)
+        Parallel.For(
+            0,
+            Arcs,
+            arc => SeekArc(engine, highest, threshold, reach.AsMemory(arc * SectorsOfAnArc, SectorsOfAnArc), arc)
+        );
+        return reach.Max() > 0 ? Outline(place, heading, reach) : SiteGeometry.Empty;
+    }
+
+    private void SeekArc(int engine, Func<Patch, double> highest, double threshold, Memory<double> reach, int arc)
+    {
+        (PlanPoint place, double heading) = engines[engine];
+        var search = new SectorReach();
+        for (int i = 0; i < reach.Length; i++)
         {
-            double from = sector * SectorDegrees;
-            reach[sector] = Reach(
+            double from = ((arc * SectorsOfAnArc) + i) * SectorDegrees;
+            var sector = new Sector(place, heading, from, from + SectorDegrees);
+            reach.Span[i] = search.Farthest(
                 (near, far) =>
                 {
-                    var patch = new Patch(place, heading, from, from + SectorDegrees, near, far);
-                    return !IsNearerToAnother(patch, engine) && highest(patch) >= threshold;
+                    var patch = new Patch(sector, near, far);
+                    return IsNearerToAnother(patch, engine) ? double.NegativeInfinity : highest(patch) - threshold;
                 },
-                neighbour
+                Guess(reach.Span, i)
             );
-            neighbour = reach[sector];
         }
+    }
 
-        return reach.Max() > 0 ? Outline(place, heading, reach) : SiteGeometry.Empty;
+    private static double Guess(ReadOnlySpan<double> reach, int sector)
+    {
+        double last = sector > 0 ? reach[sector - 1] : 0;
+        double turn = sector > 1 && reach[sector - 2] > 0 ? last / reach[sector - 2] : 1;
+        return last * Math.Clamp(turn, 1 / LargestTurn, LargestTurn);
     }
 
     private bool IsNearerToAnother(in Patch patch, int engine)
@@ -68,40 +79,6 @@ internal sealed class PatchTracer((PlanPoint Place, double HeadingDegrees)[] eng
         return false;
     }
 
-    // The far end of the outermost patch of a sector that may reach the threshold, 0 when none does.
-    private static double Reach(Func<double, double, bool> mayReach, double neighbour)
-    {
-        double far = Math.Clamp(neighbour * BeyondNeighbour, FirstMetres, LargestMetres);
-        double found = Outermost(mayReach, far, LargestMetres);
-        for (double step = FirstStep; found <= 0 && far > FirstMetres; step *= step)
-        {
-            double near = Math.Max(FirstMetres, far / step);
-            found = Outermost(mayReach, near, far);
-            far = near;
-        }
-
-        return found > 0 ? found
-            : mayReach(0, FirstMetres) ? FirstMetres
-            : 0;
-    }
-
-    private static double Outermost(Func<double, double, bool> mayReach, double near, double far)
-    {
-        if (far <= near || !mayReach(near, far))
-        {
-            return 0;
-        }
-
-        if (far <= near * (1 + Tolerance))
-        {
-            return far;
-        }
-
-        double middle = Math.Sqrt(near * far);
-        double outer = Outermost(mayReach, middle, far);
-        return outer > 0 ? outer : Outermost(mayReach, near, middle);
-    }
-
     // A corner on each side of a sector, so far out that the chord between them clears the sector's arc.
     private static Polygon Outline(PlanPoint place, double heading, double[] reach)
     {
@@ -112,7 +89,10 @@ internal sealed class PatchTracer((PlanPoint Place, double HeadingDegrees)[] eng
                 .Select(sector =>
                 {
                     double farther = Math.Max(reach[sector], reach[(sector + Sectors - 1) % Sectors]);
-                    return place.Along(heading + (sector * SectorDegrees), Math.Max(FirstMetres, farther) * chord);
+                    return place.Along(
+                        heading + (sector * SectorDegrees),
+                        Math.Max(SectorReach.FirstMetres, farther) * chord
+                    );
                 })
         );
     }

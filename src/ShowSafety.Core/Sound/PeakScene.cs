@@ -23,29 +23,32 @@ internal sealed class PeakScene(PeakSource[] sources, double expandedUncertainty
         double energy = 0;
         foreach (PeakSource source in sources)
         {
-            energy += Energy(source, source.Place.DistanceMetres(place), earHeightMetres);
+            double flat = source.Place.DistanceMetres(place);
+            double ear = Math.Max(0, earHeightMetres);
+            energy += Energy(source, flat, source.HeightMetres - ear, source.HeightMetres + ear);
         }
 
         return double.IsNaN(energy) ? double.NaN : Decibels.FromEnergy(energy);
     }
 
     /// <summary>The highest planning value in dB(C) at any place of a patch.</summary>
-    public double HighestDbC(in Patch patch, double earHeightMetres)
+    public double HighestDbC(in Patch patch, EarRange ears)
     {
         double energy = 0;
         foreach (PeakSource source in sources)
         {
-            energy += Energy(source, patch.DistancesMetres(source.Place).Least, earHeightMetres);
+            double flat = patch.DistancesMetres(source.Place).Least;
+            double off = ears.OffMetres(source.HeightMetres).Least;
+            energy += Energy(source, flat, off, source.HeightMetres + ears.LowestMetres);
         }
 
         return Decibels.FromEnergy(energy) + expandedUncertaintyDb;
     }
 
-    private static double Energy(PeakSource source, double flat, double earHeightMetres)
+    private static double Energy(PeakSource source, double flat, double off, double imageOff)
     {
-        double ear = Math.Max(0, earHeightMetres);
-        double direct = OutdoorPath.SlantMetres(flat, source.HeightMetres - ear);
-        double image = OutdoorPath.SlantMetres(flat, source.HeightMetres + ear);
+        double direct = OutdoorPath.SlantMetres(flat, off);
+        double image = OutdoorPath.SlantMetres(flat, imageOff);
 
         // The hard ground factor without air.
         return source.Energy / (4 * Math.PI) * ((1 / (direct * direct)) + (1 / (image * image)));

@@ -89,8 +89,8 @@ public sealed class SoundField : ISoundLevels
             : null;
 
     /// <inheritdoc/>
-    public Func<Patch, double, double>? HighestPeakDbC(IReadOnlyDictionary<string, string> stateByEngine) =>
-        Peaks(stateByEngine) is { } peaks ? (patch, ear) => peaks.HighestDbC(patch, ear) : null;
+    public Func<Patch, EarRange, double>? HighestPeakDbC(IReadOnlyDictionary<string, string> stateByEngine) =>
+        Peaks(stateByEngine) is { } peaks ? (patch, ears) => peaks.HighestDbC(patch, ears) : null;
 
     /// <inheritdoc/>
     public Geometry AreaAtOrAbove(
@@ -112,10 +112,13 @@ public sealed class SoundField : ISoundLevels
         double planningDbA,
         double earHeightMetres,
         IReadOnlyDictionary<string, string> stateByEngine
-    ) =>
-        PlanningLevels([stateByEngine]) is { } levels
-            ? AreaAtOrAbove([.. stateByEngine.Keys], patch => Highest(levels, patch, earHeightMetres), planningDbA)
+    )
+    {
+        var ears = EarRange.At(Math.Max(0, earHeightMetres));
+        return PlanningLevels([stateByEngine]) is { } levels
+            ? AreaAtOrAbove([.. stateByEngine.Keys], patch => Highest(levels, patch, ears), planningDbA)
             : null;
+    }
 
     /// <summary>Levels on a grid, or null when they can't be told.</summary>
     /// <param name="lowerLeft">Place of the first value.</param>
@@ -187,10 +190,10 @@ public sealed class SoundField : ISoundLevels
             )
         );
 
-    private static double Highest(LevelsOverPatch levels, in Patch patch, double ear)
+    private static double Highest(LevelsOverPatch levels, in Patch patch, EarRange ears)
     {
         Span<double> dbA = stackalloc double[1];
-        levels(patch, ear, Bound.Highest, dbA, []);
+        levels(patch, ears, Bound.Highest, dbA, []);
         return dbA[0];
     }
 

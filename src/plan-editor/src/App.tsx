@@ -32,7 +32,7 @@ export function App({ page }: { readonly page: Page }) {
       </div>
       <Headline desk={page.desk} isOwn={page.opening.example.value === null} />
       <main class="plan" aria-label="Plan">
-        <Sketch desk={page.desk} />
+        <Sketch desk={page.desk} service={page.service} />
       </main>
       <Drawer page={page} />
       {shelfOpen.value && (

@@ -63,7 +63,7 @@ internal sealed class FakeSound : ISoundLevels
                 }
             };
 
-    public Func<Patch, double, double>? HighestPeakDbC(IReadOnlyDictionary<string, string> stateByEngine) =>
+    public Func<Patch, EarRange, double>? HighestPeakDbC(IReadOnlyDictionary<string, string> stateByEngine) =>
         PeakDbCAt(default, 0, stateByEngine) is null
             ? null
             : (patch, _) => Over(patch, stateByEngine, Bound.Highest) + UncertaintyDb + PeakOverLevelDb!.Value;

@@ -46,6 +46,7 @@ public sealed class PlanExamplesTests
         Assert.Null(mine.Decisions);
         Assert.Null(mine.Event);
         Assert.Null(mine.Prepared);
+        Assert.Null(mine.Notes);
     }
 
     [Fact]

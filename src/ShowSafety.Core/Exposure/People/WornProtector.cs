@@ -20,48 +20,6 @@ public static class WornProtector
     public static double? LevelDbA(HearingProtector protector, double levelDbA, double levelDbC) =>
         CalculatedDbA(protector, levelDbA, levelDbC) is { } calculated ? EarLevel.Worn(calculated, levelDbA) : null;
 
-    /// <summary>
-    /// The highest level in dB(A) for any levels within two ranges; null where no rating is stated. The HML method is
-    /// made of planes over the two levels that meet where their difference is -2, 2 or 10 dB, so the highest value lies
-    /// at a corner of the range or where one of these lines leaves it.
-    /// </summary>
-    /// <param name="protector">The protector.</param>
-    /// <param name="dbA">Least and most level in dB(A).</param>
-    /// <param name="dbC">Least and most level in dB(C).</param>
-    public static double? HighestDbA(
-        HearingProtector protector,
-        (double Least, double Most) dbA,
-        (double Least, double Most) dbC
-    )
-    {
-        double? highest = null;
-        foreach (double a in (ReadOnlySpan<double>)[dbA.Least, dbA.Most])
-        {
-            Consider(a, dbC.Least);
-            Consider(a, dbC.Most);
-            foreach (double bend in EarLevel.BendsDb)
-            {
-                Consider(a, Math.Clamp(a + bend, dbC.Least, dbC.Most));
-            }
-        }
-
-        foreach (double c in (ReadOnlySpan<double>)[dbC.Least, dbC.Most])
-        {
-            foreach (double bend in EarLevel.BendsDb)
-            {
-                Consider(Math.Clamp(c - bend, dbA.Least, dbA.Most), c);
-            }
-        }
-
-        return highest;
-
-        // No more than without protector comes last: the calculated level's highest may lie where that holds.
-        void Consider(double a, double c) =>
-            highest = CalculatedDbA(protector, a, c) is { } worn
-                ? Math.Max(highest ?? double.NegativeInfinity, EarLevel.Worn(worn, dbA.Most))
-                : highest;
-    }
-
     /// <summary>Whether the ratings needed for a level at the ear are stated.</summary>
     public static bool IsRated(HearingProtector protector) =>
         protector is { HighDb: not null, MediumDb: not null, LowDb: not null } or { SnrDb: not null };

@@ -7,17 +7,17 @@ using ShowSafety.Core.Sound;
 namespace ShowSafety.Core.Exposure.Zones;
 
 /// <summary>
-/// The most that levels of the combinations of states can be over a patch of ground, at the loudest of a child's ear and
-/// those of adults seated, standing and tall.
+/// The most that levels of the combinations of states can be over a patch of ground, at any ear from a child's to a tall
+/// adult's.
 /// </summary>
 public sealed class ProgrammeLevels
 {
     // The tall as well: beside a high bench the highest ear is the nearest.
-    private static readonly double[] EarHeights = [ListeningPlaces.ChildEarMetres, .. ListeningPlaces.AdultEarMetres];
+    private static readonly EarRange Ears = new(ListeningPlaces.ChildEarMetres, ListeningPlaces.AdultEarMetres[^1]);
 
     private readonly int _count;
     private readonly LevelsOverPatch? _planning;
-    private readonly Func<Patch, double, double>?[] _peaks;
+    private readonly Func<Patch, EarRange, double>?[] _peaks;
 
     /// <summary>Makes the levels of some combinations.</summary>
     /// <param name="combinations">The combinations.</param>
@@ -43,64 +43,54 @@ public sealed class ProgrammeLevels
     public double MetricAt(Patch patch, Func<double[], double> metric)
     {
         var levels = new double[_count];
-        double largest = Decibels.SilenceDb;
-        foreach (double ear in EarHeights)
-        {
-            _planning!(patch, ear, Bound.Highest, levels, []);
-            largest = Math.Max(largest, metric(levels));
-        }
-
-        return largest;
+        _planning!(patch, Ears, Bound.Highest, levels, []);
+        return metric(levels);
     }
 
     /// <summary>
     /// The most that the planning level in dB(A) under the best of some rated protectors can be, in the combination
     /// where that is worst.
     /// </summary>
-    public double UnderBestProtectorDbA(Patch patch, HearingProtector[] rated)
+    internal double UnderBestProtectorDbA(Patch patch, WornBound[] rated)
     {
         Span<double> all = new double[4 * _count];
         Span<double> leastDbA = all[.._count];
         Span<double> leastDbC = all.Slice(_count, _count);
         Span<double> mostDbA = all.Slice(2 * _count, _count);
         Span<double> mostDbC = all[(3 * _count)..];
-        double largest = Decibels.SilenceDb;
-        foreach (double ear in EarHeights)
+        _planning!(patch, Ears, Bound.Highest, mostDbA, mostDbC);
+        if (rated.All(protector => protector.IsSteady))
         {
-            _planning!(patch, ear, Bound.Lowest, leastDbA, leastDbC);
-            _planning!(patch, ear, Bound.Highest, mostDbA, mostDbC);
-            double best = double.PositiveInfinity;
-            foreach (HearingProtector protector in rated)
-            {
-                double worst = Decibels.SilenceDb;
-                for (int i = 0; i < _count; i++)
-                {
-                    worst = Math.Max(
-                        worst,
-                        WornProtector.HighestDbA(protector, (leastDbA[i], mostDbA[i]), (leastDbC[i], mostDbC[i]))
-                            ?? mostDbA[i]
-                    );
-                }
-
-                best = Math.Min(best, worst);
-            }
-
-            largest = Math.Max(largest, best);
+            leastDbA = mostDbA;
+            leastDbC = mostDbC;
+        }
+        else
+        {
+            _planning!(patch, Ears, Bound.Lowest, leastDbA, leastDbC);
         }
 
-        return largest;
+        double best = double.PositiveInfinity;
+        foreach (WornBound protector in rated)
+        {
+            double worst = Decibels.SilenceDb;
+            for (int i = 0; i < _count; i++)
+            {
+                worst = Math.Max(worst, protector.HighestDbA((leastDbA[i], mostDbA[i]), (leastDbC[i], mostDbC[i])));
+            }
+
+            best = Math.Min(best, worst);
+        }
+
+        return best;
     }
 
     /// <summary>The most that the planning peak of any combination can be, in dB(C).</summary>
     public double PeakDbC(Patch patch)
     {
         double highest = Decibels.SilenceDb;
-        foreach (Func<Patch, double, double>? peak in _peaks)
+        foreach (Func<Patch, EarRange, double>? peak in _peaks)
         {
-            foreach (double ear in EarHeights)
-            {
-                highest = Math.Max(highest, peak!(patch, ear));
-            }
+            highest = Math.Max(highest, peak!(patch, Ears));
         }
 
         return highest;

@@ -91,7 +91,7 @@ public static class SoundZones
             drawing.AreaAtOrAbove(levels.LoudestDbA, CeilingDbA),
             Quantity.Plain(CeilingDbA, Unit.DecibelA)
         );
-        HearingProtector[] rated = [.. context.Plan.Protectors.Where(WornProtector.IsRated)];
+        WornBound[] rated = [.. context.Plan.Protectors.Where(WornProtector.IsRated).Select(p => new WornBound(p))];
         if (rated.Length > 0)
         {
             yield return drawing.Zone(

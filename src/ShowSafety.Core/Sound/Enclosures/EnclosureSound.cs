@@ -39,15 +39,16 @@ public sealed record EnclosureSound(string Id, Footprint Footprint, DiffuseRoom 
     /// <summary>Writes the least or the most of it over a patch.</summary>
     public void Factors(in Patch patch, Bound bound, Span<double> factors)
     {
-        bool middleInside = Footprint.Contains(patch.Middle);
-        double edge = Footprint.EdgeDistanceMetres(patch.Middle);
-        bool reachesEdge = edge <= patch.RadiusMetres;
-        bool isHighest = bound == Bound.Highest;
-        Write(
-            isHighest ? middleInside || reachesEdge : middleInside && !reachesEdge,
-            isHighest ? edge - patch.RadiusMetres : edge + patch.RadiusMetres,
-            factors
-        );
+        if (bound == Bound.Highest)
+        {
+            double nearest = Footprint.NearestMetres(patch);
+            Write(nearest <= 0, nearest, factors);
+        }
+        else
+        {
+            double edge = Footprint.EdgeDistanceMetres(patch.Middle);
+            Write(Footprint.Contains(patch.Middle) && edge > patch.RadiusMetres, edge + patch.RadiusMetres, factors);
+        }
     }
 
     private void Write(bool inside, double edge, Span<double> factors)

@@ -5,6 +5,9 @@ namespace ShowSafety.Core.Sound.Enclosures;
 /// <summary>The footprint of an enclosure, asked often: whether a place is inside, and how far it is from the edge.</summary>
 public sealed class Footprint
 {
+    // Far above the rounding of a distance, far under anything that matters.
+    private const double RoundingMetres = 1e-9;
+
     private readonly PlanPoint[] _ring;
 
     /// <summary>Takes a ring of at least three points that does not cross itself.</summary>
@@ -59,6 +62,57 @@ public sealed class Footprint
 
         return Math.Sqrt(nearest);
     }
+
+    /// <summary>
+    /// A distance in metres that no place of a patch is nearer than, 0 when some place may be inside. Two outlines that
+    /// do not cross are nearest at a corner of either.
+    /// </summary>
+    public double NearestMetres(in Patch patch)
+    {
+        Span<PlanPoint> corners = stackalloc PlanPoint[Patch.CornerCount];
+        patch.WriteCorners(corners);
+        if (Contains(corners[0]) || Holds(corners, _ring[0]))
+        {
+            return 0;
+        }
+
+        double nearest = double.MaxValue;
+        for (int i = 0, j = _ring.Length - 1; i < _ring.Length; j = i++)
+        {
+            for (int k = 0, l = corners.Length - 1; k < corners.Length; l = k++)
+            {
+                if (MayCross(_ring[j], _ring[i], corners[l], corners[k]))
+                {
+                    return 0;
+                }
+
+                nearest = Math.Min(nearest, SquareToSegment(corners[k], _ring[j], _ring[i]));
+                nearest = Math.Min(nearest, SquareToSegment(_ring[i], corners[l], corners[k]));
+            }
+        }
+
+        return Math.Max(0, Math.Sqrt(nearest) - RoundingMetres);
+    }
+
+    private static bool Holds(ReadOnlySpan<PlanPoint> corners, PlanPoint place)
+    {
+        bool left = false;
+        bool right = false;
+        for (int k = 0, l = corners.Length - 1; k < corners.Length; l = k++)
+        {
+            double turn = Turn(corners[l], corners[k], place);
+            left |= turn > 0;
+            right |= turn < 0;
+        }
+
+        return !(left && right);
+    }
+
+    private static bool MayCross(PlanPoint a, PlanPoint b, PlanPoint c, PlanPoint d) =>
+        Turn(a, b, c) * Turn(a, b, d) <= 0 && Turn(c, d, a) * Turn(c, d, b) <= 0;
+
+    private static double Turn(PlanPoint a, PlanPoint b, PlanPoint c) =>
+        ((b.XMetres - a.XMetres) * (c.YMetres - a.YMetres)) - ((b.YMetres - a.YMetres) * (c.XMetres - a.XMetres));
 
     private static double SquareToSegment(PlanPoint place, PlanPoint a, PlanPoint b)
     {

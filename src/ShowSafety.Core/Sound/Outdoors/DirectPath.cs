@@ -23,13 +23,14 @@ internal static class DirectPath
         double dx = place.XMetres - emitter.Place.XMetres;
         double dy = place.YMetres - emitter.Place.YMetres;
         double flat = Math.Sqrt((dx * dx) + (dy * dy));
-        Write(flat, sourceHeightMetres, earHeightMetres, airPerMetre, factors);
         double direct = OutdoorPath.SlantMetres(flat, sourceHeightMetres - earHeightMetres);
+        double image = OutdoorPath.SlantMetres(flat, sourceHeightMetres + earHeightMetres);
+        Write(direct, image, airPerMetre, factors);
         return Degrees(((dx * emitter.AxisX) + (dy * emitter.AxisY)) / direct);
     }
 
     /// <summary>
-    /// Writes the least or the most of it over a patch: at its farthest or nearest place, since sound on its way only
+    /// Writes the least or the most of it over a patch: on its longest or shortest way, since sound on its way only
     /// grows weaker.
     /// </summary>
     /// <returns>The range of angles from the exhaust axis to ears in the patch in degrees, 0 to 180.</returns>
@@ -37,37 +38,39 @@ internal static class DirectPath
         Emitter emitter,
         double sourceHeightMetres,
         in Patch patch,
-        double earHeightMetres,
+        EarRange ears,
         Bound bound,
         ReadOnlySpan<double> airPerMetre,
         Span<double> factors
     )
     {
         (double near, double far) = patch.DistancesMetres(emitter.Place);
-        double flat = bound == Bound.Highest ? near : far;
-        Write(flat, sourceHeightMetres, earHeightMetres, airPerMetre, factors);
+        (double leastOff, double mostOff) = ears.OffMetres(sourceHeightMetres);
+        double nearest = OutdoorPath.SlantMetres(near, leastOff);
+        double farthest = OutdoorPath.SlantMetres(far, mostOff);
+        if (bound == Bound.Highest)
+        {
+            double image = OutdoorPath.SlantMetres(near, sourceHeightMetres + ears.LowestMetres);
+            Write(nearest, image, airPerMetre, factors);
+        }
+        else
+        {
+            double image = OutdoorPath.SlantMetres(far, sourceHeightMetres + ears.HighestMetres);
+            Write(farthest, image, airPerMetre, factors);
+        }
 
         // Seen from a source at another height the angle is drawn towards 90 degrees, the more the nearer the ear.
-        bool isOwn = emitter.Side is null && emitter.Place == patch.Seed && patch.HasAxis(emitter.AxisX, emitter.AxisY);
+        bool isOwn = emitter.Side is null && patch.IsSeenFrom(emitter.Place, emitter.AxisX, emitter.AxisY);
         (double least, double most) = isOwn
             ? patch.OwnCosines
             : patch.Cosines(emitter.Place, emitter.AxisX, emitter.AxisY);
-        double height = sourceHeightMetres - earHeightMetres;
-        double nearShare = near / OutdoorPath.SlantMetres(near, height);
-        double farShare = far / OutdoorPath.SlantMetres(far, height);
+        double nearShare = near / OutdoorPath.SlantMetres(near, mostOff);
+        double farShare = far / OutdoorPath.SlantMetres(far, leastOff);
         return (Degrees(most * (most > 0 ? farShare : nearShare)), Degrees(least * (least > 0 ? nearShare : farShare)));
     }
 
-    private static void Write(
-        double flat,
-        double sourceHeightMetres,
-        double earHeightMetres,
-        ReadOnlySpan<double> airPerMetre,
-        Span<double> factors
-    )
+    private static void Write(double direct, double image, ReadOnlySpan<double> airPerMetre, Span<double> factors)
     {
-        double direct = OutdoorPath.SlantMetres(flat, sourceHeightMetres - earHeightMetres);
-        double image = OutdoorPath.SlantMetres(flat, sourceHeightMetres + earHeightMetres);
         double directSpread = OutdoorPath.FreeFactor(direct, 0);
         double imageSpread = OutdoorPath.FreeFactor(image, 0);
         for (int band = 0; band < OctaveBand.Count; band += Vector256<double>.Count)

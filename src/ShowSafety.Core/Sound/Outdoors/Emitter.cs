@@ -25,9 +25,7 @@ public sealed record Emitter(PlanPoint Place, double AxisX, double AxisY, Mirror
     public bool Reaches(PlanPoint place) => Side is null || Side.HasOnEngineSide(place);
 
     /// <summary>Whether sound from here reaches any place of a patch, or for the lowest bound every place.</summary>
-    public bool Reaches(in Patch patch, Bound bound) =>
-        Side is null
-        || Side.HasOnEngineSide(patch.Middle, bound == Bound.Highest ? -patch.RadiusMetres : patch.RadiusMetres);
+    public bool Reaches(in Patch patch, Bound bound) => Side is null || Side.HasOnEngineSide(patch, bound);
 }
 
 /// <summary>
@@ -40,6 +38,7 @@ public sealed record Emitter(PlanPoint Place, double AxisX, double AxisY, Mirror
 public sealed record MirrorLine(double NormalX, double NormalY, double Offset)
 {
     private const double ShortestMetres = 0.05;
+    private const double RoundingMetres = 1e-9;
 
     /// <summary>The faces of a structure that an engine sees: both faces of a wall, the outer ones of a building.</summary>
     public static IEnumerable<MirrorLine> Of(Structure structure, PlanPoint engine)
@@ -59,10 +58,24 @@ public sealed record MirrorLine(double NormalX, double NormalY, double Offset)
     }
 
     /// <summary>Whether a place is on the engine's side.</summary>
-    public bool HasOnEngineSide(PlanPoint place) => HasOnEngineSide(place, 0);
+    public bool HasOnEngineSide(PlanPoint place) => Distance(place) >= 0;
 
-    /// <summary>Whether a place is so far on the engine's side, in metres; behind the mirror where that is negative.</summary>
-    public bool HasOnEngineSide(PlanPoint place, double metres) => Distance(place) >= metres;
+    /// <summary>Whether any place of a patch is on the engine's side, or for the lowest bound every place.</summary>
+    public bool HasOnEngineSide(in Patch patch, Bound bound)
+    {
+        Span<PlanPoint> corners = stackalloc PlanPoint[Patch.CornerCount];
+        patch.WriteCorners(corners);
+        double least = double.MaxValue;
+        double most = double.MinValue;
+        foreach (PlanPoint corner in corners)
+        {
+            double distance = Distance(corner);
+            least = Math.Min(least, distance);
+            most = Math.Max(most, distance);
+        }
+
+        return bound == Bound.Highest ? most >= -RoundingMetres : least >= RoundingMetres;
+    }
 
     /// <summary>The image of an emitter in this line.</summary>
     public Emitter Image(Emitter source)

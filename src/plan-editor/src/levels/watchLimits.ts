@@ -1,21 +1,9 @@
 import { effect, type ReadonlySignal, signal } from '@preact/signals';
 import type { Desk } from '../desk/desk';
 import type { RuleSet } from '../service/answers';
-import { refusalOf, silence } from '../service/refusal';
 import { type LevelLimit, limitsOf } from './levelLimits';
 
 export type AskRuleSets = () => Promise<readonly RuleSet[]>;
-
-/** Asks the service for the rules it knows. */
-export const askRuleSets: AskRuleSets = async () => {
-  const response = await fetch('/api/rule-sets').catch(() => {
-    throw silence();
-  });
-  if (!response.ok) {
-    throw await refusalOf(response);
-  }
-  return response.json();
-};
 
 /** The limits of the rules the plan chooses; null while they are not known. Asked for when they are first to be drawn. */
 export function watchLimits(

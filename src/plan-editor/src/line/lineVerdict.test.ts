@@ -36,8 +36,10 @@ describe('lineVerdict', () => {
     expect(said.suggested).toEqual(farther);
   });
 
-  it('says that all of it is outside', () => {
-    expect(lineVerdict(plan, told([stretch(true, 3)])).words).toMatch(/^Outside every zone/);
+  it('says that all of it is outside, and offers nothing nearer', () => {
+    const said = lineVerdict(plan, told([stretch(true, 3)]));
+    expect(said.words).toMatch(/^Outside every zone/);
+    expect(said.suggested).toBeNull();
   });
 
   it('never says so while a zone may be hidden behind what is missing', () => {

@@ -5,7 +5,7 @@ import type { Assessment, FindingEntry } from '../service/answers';
 export interface LineVerdict {
   readonly kind: 'none' | 'tooNear' | 'cannotTell' | 'outside';
   readonly words: string;
-  /** The line the service suggests, unless it is the one drawn already or there is none. */
+  /** The line the service suggests, unless the one drawn is right, or it is the same, or there is none. */
   readonly suggested: PlanPoints | null;
 }
 
@@ -29,7 +29,7 @@ export function lineVerdict(plan: PlanFile, { findings, rooms: { layout } }: Ass
   }
   const isTold = layout.plannedLine.length > 0 && !findings.some(hidesAZone);
   return isTold
-    ? { kind: 'outside', words: 'Outside every zone that keeps the public out.', suggested }
+    ? { kind: 'outside', words: 'Outside every zone that keeps the public out.', suggested: null }
     : { kind: 'cannotTell', words: 'Cannot tell yet whether it is far enough: see To do.', suggested };
 }
 

@@ -1,5 +1,12 @@
 import type { PlanFile } from '../plan/planFile';
-import type { Assessment, PlaceAnswer, PlanSummary, TemplateSummary, VersionSummary } from './answers';
+import type {
+  Assessment,
+  PlaceAnswer,
+  PlanSummary,
+  RuleSet,
+  TemplateSummary,
+  VersionSummary,
+} from './answers';
 import { refusalOf, silence } from './refusal';
 import type { LastChance, Saved, Service } from './service';
 
@@ -62,6 +69,9 @@ export function httpService(fetch: Fetch, tab: string): Service {
       }
       return first;
     },
+    levels: async (plan, window, signal) =>
+      (await ask('/api/levels', { ...sent('POST', { plan, window }), signal })).arrayBuffer(),
+    ruleSets: () => json<readonly RuleSet[]>('/api/rule-sets'),
     brief: async (plan) => (await ask('/api/briefs', sent('POST', plan))).blob(),
     sitePlan: async (plan) => (await ask('/api/site-plans', sent('POST', plan))).blob(),
   };

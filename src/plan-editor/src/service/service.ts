@@ -1,5 +1,13 @@
+import type { LevelWindow } from '../levels/levelGrid';
 import type { PlanFile, PlanPoint } from '../plan/planFile';
-import type { Assessment, PlaceAnswer, PlanSummary, TemplateSummary, VersionSummary } from './answers';
+import type {
+  Assessment,
+  PlaceAnswer,
+  PlanSummary,
+  RuleSet,
+  TemplateSummary,
+  VersionSummary,
+} from './answers';
 
 /** What the page asks of the service. Every call throws a `Refusal` with a sentence when it fails. */
 export interface Service {
@@ -23,6 +31,10 @@ export interface Service {
   /** `drag` is quick and leaves out what unknowns cost; `full` has everything. */
   assess(plan: PlanFile, detail: Detail, signal: AbortSignal): Promise<Assessment>;
   askPlace(plan: PlanFile, place: PlanPoint, signal: AbortSignal): Promise<PlaceAnswer>;
+  /** A grid of levels as its bytes (docs/openapi.json, DrawLevels). */
+  levels(plan: PlanFile, window: LevelWindow, signal: AbortSignal): Promise<ArrayBuffer>;
+  /** The rules the service knows. */
+  ruleSets(): Promise<readonly RuleSet[]>;
   brief(plan: PlanFile): Promise<Blob>;
   sitePlan(plan: PlanFile): Promise<Blob>;
 }

@@ -9,7 +9,8 @@ import { LevelNote } from '../levels/LevelNote';
 import type { LevelLimit } from '../levels/levelLimits';
 import { levelPictureOn } from '../levels/levelPicture';
 import { type LevelState, watchLevels } from '../levels/watchLevels';
-import { askRuleSets, watchLimits } from '../levels/watchLimits';
+import { watchLimits } from '../levels/watchLimits';
+import type { Service } from '../service/service';
 import { stillGround } from './drawing/stillGround';
 import { elementAt } from './elementAt';
 import { elementsOf } from './elements';
@@ -29,8 +30,13 @@ import { openSheet, type Sheet } from './sheet';
 // Half of what a finger covers.
 const reachPixels = 22;
 
+interface Props {
+  readonly desk: Desk;
+  readonly service: Pick<Service, 'levels' | 'ruleSets'>;
+}
+
 /** The plan as a surveyor's sheet: drawn, moved about and asked. */
-export function Sketch({ desk }: { readonly desk: Desk }) {
+export function Sketch({ desk, service }: Props) {
   const below = useRef<HTMLDivElement>(null);
   const above = useRef<HTMLDivElement>(null);
   const sheet = useSignal<Sheet | null>(null);
@@ -44,8 +50,8 @@ export function Sketch({ desk }: { readonly desk: Desk }) {
     if (below.current === null || above.current === null) {
       return undefined;
     }
-    const watched = watchLevels({ desk, frame, on: levelPictureOn }, askLevels);
-    const rules = watchLimits({ desk, on: levelPictureOn }, askRuleSets);
+    const watched = watchLevels({ desk, frame, on: levelPictureOn }, askLevels(service));
+    const rules = watchLimits({ desk, on: levelPictureOn }, service.ruleSets);
     limits.value = rules.limits;
     levels.value = watched.state;
     const drawn = scene(desk, frame, watched.state, rules.limits);
@@ -62,7 +68,7 @@ export function Sketch({ desk }: { readonly desk: Desk }) {
       rules.stop();
       opened.close();
     };
-  }, [desk, frame, sheet, levels, limits]);
+  }, [desk, service, frame, sheet, levels, limits]);
 
   // Another plan is shown by its main part; a plan that is being changed stays where it is.
   useSignalEffect(() => {
