@@ -8,6 +8,9 @@ namespace ShowSafety.Core.Sound.Outdoors;
 /// </summary>
 public static class GroundEffect
 {
+    /// <summary>Height at which an end region takes most off at 125 Hz, in metres.</summary>
+    internal const double HumpMetres = 5;
+
     /// <summary>A_gr in dB of an octave band: A_s + A_r + A_m; negative where the ground adds sound.</summary>
     /// <param name="band">Octave band, 0 (63 Hz) to 7 (8 kHz).</param>
     /// <param name="groundFactor">G, 0 to 1.</param>
@@ -64,14 +67,27 @@ public static class GroundEffect
     }
 
     /// <summary>A_s or A_r in dB; for ground that is not hard it grows with the distance, and with the factor.</summary>
-    internal static double EndRegionDb(int band, double groundFactor, double horizontal, double height)
+    internal static double EndRegionDb(int band, double groundFactor, double horizontal, double height) =>
+        EndRegionDb(band, groundFactor, horizontal, height, height);
+
+    /// <summary>
+    /// The same with a height of its own for the loss that is largest at <see cref="HumpMetres"/> and for the losses that
+    /// fall with height: a bound over heights takes each where it is largest or smallest.
+    /// </summary>
+    internal static double EndRegionDb(
+        int band,
+        double groundFactor,
+        double horizontal,
+        double humpHeight,
+        double fallHeight
+    )
     {
         double growth = 1 - Math.Exp(-horizontal / 50);
-        double square = height * height;
+        double square = fallHeight * fallHeight;
         return band switch
         {
             0 => -1.5,
-            1 => -1.5 + (groundFactor * At125Hertz(horizontal, height, growth)),
+            1 => -1.5 + (groundFactor * At125Hertz(horizontal, humpHeight, square, growth)),
             2 => -1.5 + (groundFactor * (1.5 + (8.6 * Math.Exp(-0.09 * square) * growth))),
             3 => -1.5 + (groundFactor * (1.5 + (14.0 * Math.Exp(-0.46 * square) * growth))),
             4 => -1.5 + (groundFactor * (1.5 + (5.0 * Math.Exp(-0.9 * square) * growth))),
@@ -79,11 +95,11 @@ public static class GroundEffect
         };
     }
 
-    private static double At125Hertz(double horizontal, double height, double growth)
+    private static double At125Hertz(double horizontal, double humpHeight, double fallSquare, double growth)
     {
-        double fromFive = height - 5;
+        double off = humpHeight - HumpMetres;
         return 1.5
-            + (3.0 * Math.Exp(-0.12 * fromFive * fromFive) * growth)
-            + (5.7 * Math.Exp(-0.09 * height * height) * (1 - Math.Exp(-2.8e-6 * horizontal * horizontal)));
+            + (3.0 * Math.Exp(-0.12 * off * off) * growth)
+            + (5.7 * Math.Exp(-0.09 * fallSquare) * (1 - Math.Exp(-2.8e-6 * horizontal * horizontal)));
     }
 }

@@ -55,6 +55,6 @@ public static class NearGround
 
     // How much of the gain of hard ground Table 3 gives. At 63 Hz it gives all of it whatever the ground, so all of it
     // shrinks near the source.
-    private static double HardShare(int band, GroundFactors factors) =>
+    internal static double HardShare(int band, GroundFactors factors) =>
         band == 0 ? 1 : 1 - ((factors.Source + factors.Receiver) / 2);
 }
