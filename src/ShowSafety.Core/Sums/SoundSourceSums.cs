@@ -12,7 +12,7 @@ internal static class SoundSourceSums
     private const string Choked = "choked";
 
     /// <summary>All of them.</summary>
-    public static IEnumerable<WorkedSum> Make() => [Fit(), Between(), Consistency()];
+    public static IEnumerable<WorkedSum> Make() => [Fit(), Between(), Consistency(), BladeTone()];
 
     private static WorkedSum Fit() =>
         new(
@@ -146,6 +146,44 @@ internal static class SoundSourceSums
                         new("estimateDb", estimate, Unit.Decibel, "estimate for the jet alone, good to 8 dB"),
                     ],
                     [Step($"{input.Number("powerDb"):F2} - {estimate:F2} = {judged.ExcessDb:F2} dB: {verdict}")]
+                );
+            }
+        );
+
+    private static WorkedSum BladeTone() =>
+        new(
+            "blade-tone",
+            "the tone of the blades of a wheel",
+            [
+                Number("shaftSpeedRevolutionsPerMinute", "shaft speed", Unit.RevolutionPerMinute, 100, 1e6),
+                Number("blades", "number of blades, a whole number", Unit.One, 1, 500),
+            ],
+            ["iec-61260-1"],
+            input =>
+            {
+                double speed = input.Number("shaftSpeedRevolutionsPerMinute");
+                double blades = input.Number("blades");
+                double tone = BladeTones.Hertz(
+                    speed,
+                    blades == Math.Floor(blades)
+                        ? (int)blades
+                        : throw new ArgumentException("Blades are counted: a whole number.", "blades")
+                );
+                double over = tone / BladeTones.LastBandEdgeHertz;
+                return new(
+                    [
+                        new("toneHertz", tone, Unit.Hertz, "frequency of the tone"),
+                        new(
+                            "edgeShare",
+                            over,
+                            Unit.One,
+                            "of the upper edge of the 8 kHz band; above 1 no band shows it"
+                        ),
+                    ],
+                    [
+                        Step($"f = {speed:F0}/60 · {blades:F0} = {tone:F0} Hz"),
+                        Step($"upper edge of the 8 kHz band: {BladeTones.LastBandEdgeHertz:F0} Hz"),
+                    ]
                 );
             }
         );

@@ -35,7 +35,7 @@ internal static class SoundSourcePhrases
         ),
         new(
             "sound.table-adds",
-            "{element} at {state} was not measured all round. Where nobody measured, the larger of the readings and a published table is used; over all directions that is {added} more than the readings.",
+            "{element} at {state} was not measured all round. Where nobody measured, the larger of the readings and a published table is used; over all directions that is {added} more than what was measured.",
             "Measure in more directions: three more readings cost less than these decibels."
         ),
         new(

@@ -6,7 +6,7 @@ namespace ShowSafety.Core.Sound.Sources;
 /// A flagged estimate of a peak nobody measured: Gaussian noise has peaks 14 to 16 dB above its C-weighted level. A pop
 /// at light-up or a surge may be far louder, so it never stands for a measurement.
 /// </summary>
-public static class PeakEstimate
+internal static class PeakEstimate
 {
     /// <summary>Peak of Gaussian noise over its C-weighted level in dB, the upper end of 14 to 16 dB.</summary>
     public const double OverLevelDb = 16;
