@@ -1,6 +1,6 @@
 using ShowSafety.Core.Measures;
 using ShowSafety.Core.Sound.Enclosures;
-using ShowSafety.Core.Sound.Outdoors;
+using ShowSafety.Core.Sound.Outdoors.Bounds;
 using ShowSafety.Core.Sound.Sources;
 
 namespace ShowSafety.Core.Sound;
@@ -23,19 +23,17 @@ internal sealed class PatchScenes
     private readonly int[][] _scenes;
     private readonly double[] _uncertaintyDb;
     private readonly EnclosureSound? _enclosure;
-    private readonly double[] _airPerMetre;
 
     /// <summary>Takes the running engines of each set.</summary>
-    public PatchScenes(IReadOnlyList<RunningEngine[]> scenes, EnclosureSound? enclosure, double[] airPerMetre)
+    public PatchScenes(IReadOnlyList<RunningEngine[]> scenes, EnclosureSound? enclosure)
     {
-        // States of one engine share its emitters.
-        _statesByEngine = [.. scenes.SelectMany(s => s).Distinct().GroupBy(r => r.Emitters, (_, r) => r.ToArray())];
+        // States of one engine share its ways.
+        _statesByEngine = [.. scenes.SelectMany(s => s).Distinct().GroupBy(r => r.Ways, (_, r) => r.ToArray())];
         RunningEngine[] states = [.. _statesByEngine.SelectMany(s => s)];
         _stateCount = states.Length;
         _scenes = [.. scenes.Select(scene => Array.ConvertAll(scene, r => Array.IndexOf(states, r)))];
         _uncertaintyDb = [.. scenes.Select(s => s.Select(r => r.ExpandedUncertaintyDb).DefaultIfEmpty(0).Max())];
         _enclosure = enclosure;
-        _airPerMetre = airPerMetre;
     }
 
     /// <summary>Writes the bounds of the planning levels; the C-weighted ones only where there is room for them.</summary>
@@ -76,25 +74,18 @@ internal sealed class PatchScenes
         int first = 0;
         foreach (RunningEngine[] states in _statesByEngine)
         {
-            foreach (Emitter emitter in states[0].Emitters)
+            OpenAirBound ways = states[0].Ways.Bound;
+            for (int way = 0; way < ways.Ways; way++)
             {
-                if (emitter.Reaches(patch, bound))
+                if (ways.Factors(way, patch, ears, bound, factors) is not var (least, most))
                 {
-                    double height = states[0].HeightMetres;
-                    (double least, double most) = DirectPath.Factors(
-                        emitter,
-                        height,
-                        patch,
-                        ears,
-                        bound,
-                        _airPerMetre,
-                        factors
-                    );
-                    for (int i = 0; i < states.Length; i++)
-                    {
-                        states[i].Power.Range.Energies(least, most, bound, power);
-                        Add(power, factors, first + i, a, c);
-                    }
+                    continue;
+                }
+
+                for (int i = 0; i < states.Length; i++)
+                {
+                    states[i].Power.Range.Energies(least, most, bound, power);
+                    Add(power, factors, first + i, a, c);
                 }
             }
 

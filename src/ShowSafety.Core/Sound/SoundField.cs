@@ -18,23 +18,24 @@ public sealed class SoundField : ISoundLevels
     private readonly Dictionary<(string EngineId, string StateId), RunningEngine> _running;
     private readonly HashSet<string> _inside;
     private readonly bool _enclosureUnknown;
-    private readonly double[] _airPerMetre;
+    private readonly BandValues _airPerMetre;
 
     private SoundField(Plan plan, AirState air, SoundFindings findings)
     {
         Air = air;
         BandValues kilometre = AirAbsorption.BandsDecibelsPerKilometre(air);
         BandValues perMetre = kilometre.Map(AirAbsorption.PowerCoefficientPerMetre);
-        _airPerMetre = [.. perMetre];
+        _airPerMetre = perMetre;
         Enclosure = plan.Site.Enclosure is { } stated
             ? new EnclosureBuilder(stated, kilometre, findings).Build()
             : null;
         _enclosureUnknown = plan.Site.Enclosure is not null && Enclosure is null;
         Engines = [.. plan.Engines.DistinctBy(e => e.Id).Select(e => EngineSoundBuilder.Build(e, perMetre, findings))];
         _engines = Engines.ToDictionary(e => e.Id);
+        OpenAirSite site = SiteGround.Of(plan.Site, perMetre);
         _inside = [.. Engines.Where(e => Enclosure?.Footprint.Contains(e.Place) == true).Select(e => e.Id)];
         _running = Engines
-            .SelectMany(e => Running(e, Emitter.All(e.Place, e.ExhaustHeadingDegrees, plan.Site.Structures)))
+            .SelectMany(e => Running(e, new(site, Emitter.Of(e.Place, e.ExhaustHeadingDegrees), e.HeightMetres)))
             .ToDictionary(r => r.Key, r => r.Engine);
         SiteNotes.Say(plan, Enclosure, _inside, findings);
         Findings = findings.All;
@@ -71,7 +72,7 @@ public sealed class SoundField : ISoundLevels
         RunningEngine[]?[] running = [.. combinations.Select(RunningIn)];
         return running.Contains(null)
             ? null
-            : new PatchScenes([.. running.OfType<RunningEngine[]>()], Enclosure, _airPerMetre).Levels;
+            : new PatchScenes([.. running.OfType<RunningEngine[]>()], Enclosure).Levels;
     }
 
     /// <inheritdoc/>
@@ -184,11 +185,10 @@ public sealed class SoundField : ISoundLevels
     /// <param name="sourceHeightMetres">Height of the source, 0 or more.</param>
     /// <param name="earHeightMetres">Height of the ear, 0 or more.</param>
     public BandValues OpenPathDb(double horizontalMetres, double sourceHeightMetres, double earHeightMetres) =>
-        BandValues.Build(band =>
-            Decibels.FromEnergy(
-                OutdoorPath.HardGroundFactor(horizontalMetres, sourceHeightMetres, earHeightMetres, _airPerMetre[band])
-            )
-        );
+        BandValues.Zero
+        - FlatPath
+            .Of(GroundFactors.Even(0), horizontalMetres, sourceHeightMetres, earHeightMetres, _airPerMetre)
+            .LossDb;
 
     private static double Highest(LevelsOverPatch levels, in Patch patch, EarRange ears)
     {
@@ -198,7 +198,7 @@ public sealed class SoundField : ISoundLevels
     }
 
     private SoundScene? Scene(IReadOnlyDictionary<string, string> stateByEngine) =>
-        RunningIn(stateByEngine) is { } running ? new(running, Enclosure, _airPerMetre) : null;
+        RunningIn(stateByEngine) is { } running ? new(running, Enclosure) : null;
 
     private RunningEngine[]? RunningIn(IReadOnlyDictionary<string, string> stateByEngine)
     {
@@ -243,7 +243,7 @@ public sealed class SoundField : ISoundLevels
         return new([.. peaks], uncertainty);
     }
 
-    private IEnumerable<((string, string) Key, RunningEngine Engine)> Running(EngineSound engine, Emitter[] emitters)
+    private IEnumerable<((string, string) Key, RunningEngine Engine)> Running(EngineSound engine, EngineWays ways)
     {
         foreach (StateSound state in engine.States)
         {
@@ -252,8 +252,7 @@ public sealed class SoundField : ISoundLevels
                 yield return (
                     (engine.Id, state.StateId),
                     new(
-                        emitters,
-                        engine.HeightMetres,
+                        ways,
                         power,
                         _inside.Contains(engine.Id) ? [.. sphere.Map(Decibels.ToEnergy)] : null,
                         LevelUncertainty.ExpandedDb(UncertaintyOf(engine.Id, state))

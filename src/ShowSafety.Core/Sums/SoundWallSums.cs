@@ -53,7 +53,7 @@ internal static class SoundWallSums
 
     private static SumAnswer Answer(WallReflection way, RaisedPoint source, RaisedPoint ear)
     {
-        Emitter image = way.Mirror.Image(new(source.Place, 0, 1, null));
+        Emitter image = way.Mirror.Image(new(source.Place, 0, 1));
         double longer =
             SoundPower.SphereDb(OutdoorPath.SlantMetres(way.LengthMetres, 0))
             - SoundPower.SphereDb(OutdoorPath.SlantMetres(source.DistanceMetres(ear), 0));

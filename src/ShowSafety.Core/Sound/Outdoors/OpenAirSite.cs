@@ -45,7 +45,13 @@ public sealed record OpenAirSite(
         double flat = from.Place.DistanceMetres(to.Place);
         var path = FlatPath.Of(factors, flat, from.HeightMetres, to.HeightMetres, AirPerMetre);
         BandValues screens = ScreeningLoss.BandsDb(from, to, Obstacles, path.GroundDb) ?? BandValues.Zero;
-        return new(null, Degrees(source, from, to), path, screens, BandValues.Uniform(1));
+        return new(
+            null,
+            DirectPath.AngleDegrees(source, from.HeightMetres, to.Place, to.HeightMetres),
+            path,
+            screens,
+            BandValues.Uniform(1)
+        );
     }
 
     private OpenAirPath By(WallReflection way, Emitter source, RaisedPoint from, RaisedPoint to)
@@ -61,10 +67,9 @@ public sealed record OpenAirSite(
         );
         double flat = image.Place.DistanceMetres(to.Place);
         var path = FlatPath.Of(factors, flat, from.HeightMetres, to.HeightMetres, AirPerMetre);
-        var mirrored = new RaisedPoint(image.Place, from.HeightMetres);
         return new(
             way.Wall.Id,
-            Degrees(image, mirrored, to),
+            DirectPath.AngleDegrees(image, from.HeightMetres, to.Place, to.HeightMetres),
             path,
             Legs(way, from, to, path.GroundDb),
             BandValues.Build(way.EnergyShare)
@@ -93,14 +98,5 @@ public sealed record OpenAirSite(
             );
             return ScreeningLoss.BandsDb(end, last, Obstacles, groundDb) ?? BandValues.Zero;
         }
-    }
-
-    private static double Degrees(Emitter emitter, RaisedPoint from, RaisedPoint to)
-    {
-        double along =
-            ((to.Place.XMetres - from.Place.XMetres) * emitter.AxisX)
-            + ((to.Place.YMetres - from.Place.YMetres) * emitter.AxisY);
-        double slant = from.DistanceMetres(to);
-        return slant > 0 ? Heading.ToDegrees(Math.Acos(Math.Clamp(along / slant, -1, 1))) : 0;
     }
 }

@@ -35,21 +35,4 @@ public static class OutdoorPath
     ) =>
         FreeFactor(SlantMetres(horizontalMetres, sourceHeightMetres - receiverHeightMetres), perMetre)
         + FreeFactor(SlantMetres(horizontalMetres, sourceHeightMetres + receiverHeightMetres), perMetre);
-
-    /// <summary>
-    /// Porous ground, for reducing measurements only: A_div + A_atm + A_gr of ISO 9613-2:1996 (clause 7.3.1) with
-    /// G = 1, a gain by the ground not counted, so that the sound power comes out on the high side.
-    /// </summary>
-    public static double PorousGroundFactor(
-        int band,
-        double horizontalMetres,
-        double sourceHeightMetres,
-        double receiverHeightMetres,
-        double perMetre
-    )
-    {
-        double slant = SlantMetres(horizontalMetres, sourceHeightMetres - receiverHeightMetres);
-        double ground = GroundEffect.AttenuationDb(band, 1, horizontalMetres, sourceHeightMetres, receiverHeightMetres);
-        return FreeFactor(slant, perMetre) / Decibels.ToEnergy(Math.Max(0, ground));
-    }
 }

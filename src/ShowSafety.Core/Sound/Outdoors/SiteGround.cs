@@ -26,13 +26,19 @@ public static class SiteGround
             ? Math.Clamp(stated, 0, 1)
             : FactorOf(patch.Kind);
 
-    /// <summary>The mapped ground of a site. A patch without an outline is left out.</summary>
+    /// <summary>
+    /// The mapped ground of a site. A patch without an outline is left out; the floor of a hall or tent counts as hard,
+    /// whatever it is: the method is for the open air, and takes nothing off under a roof.
+    /// </summary>
     public static GroundProfile ProfileOf(Site site) =>
         new(
             [
                 .. site
                     .GroundPatches.Where(p => p.Outline.Count >= 3)
                     .Select(p => new GroundPiece(p.Outline, FactorOf(p))),
+                .. site.Enclosure is { Footprint: { Count: >= 3 } floor }
+                    ? [new GroundPiece(floor, 0)]
+                    : (GroundPiece[])[],
             ],
             FactorOf(site.Ground)
         );

@@ -33,17 +33,6 @@ public static class MeasurementReduction
         );
 
     /// <summary>
-    /// The way back from a microphone to the source, <see cref="OpenGround"/>: the one levels are predicted by.
-    /// </summary>
-    /// <param name="reading">A reading that <see cref="HasPlace"/>.</param>
-    /// <param name="airPerMetre">Power attenuation coefficients of the air in 1/m.</param>
-    public static WayBack WayOf(SoundMeasurement reading, BandValues airPerMetre)
-    {
-        MicrophonePlace place = PlaceOf(reading);
-        return new(LossDb(place, airPerMetre), LossDb(place, BandValues.Zero).Map(Decibels.ToEnergy));
-    }
-
-    /// <summary>
     /// Angle between the exhaust axis and the line from the nozzle to the microphone in degrees, which is a little
     /// nearer to 90 than the angle along the ground; null when the reading has no angle.
     /// </summary>
@@ -61,13 +50,4 @@ public static class MeasurementReduction
         double cosine = Math.Cos(Heading.ToRadians(along)) * reading.DistanceMetres / slant;
         return Heading.ToDegrees(Math.Acos(Math.Clamp(cosine, -1, 1)));
     }
-
-    private static BandValues LossDb(MicrophonePlace place, BandValues airPerMetre) =>
-        OpenGround.LossDb(
-            place.Ground,
-            place.DistanceMetres,
-            place.SourceHeightMetres,
-            place.MicrophoneHeightMetres,
-            airPerMetre
-        );
 }

@@ -45,8 +45,8 @@ internal sealed class UsableReadings(Engine engine, BandValues airPerMetre, Soun
         }
 
         var background = BackgroundCheck.Of(levels.LevelDbA, reading.BackgroundDbA);
-        WayBack way = MeasurementReduction.WayOf(reading, airPerMetre);
-        if (ReducedReading.Of(levels.BandsDb, background, Absorption(reading), way) is not { } reduced)
+        MicrophonePlace place = MeasurementReduction.PlaceOf(reading);
+        if (ReducedReading.Of(levels.BandsDb, background, Absorption(reading), place, airPerMetre) is not { } reduced)
         {
             say.CannotTell(
                 "sound.background-too-high",

@@ -15,7 +15,7 @@ public sealed class OpenAirSiteTests
 
     private static readonly GroundProfile HardGround = new([], 0);
 
-    private static readonly Emitter Engine = new(new(0, 0), 0, 1, null);
+    private static readonly Emitter Engine = new(new(0, 0), 0, 1);
 
     [Fact]
     public void Paths_OpenHardGround_IsTheFloorImageModel()
@@ -104,7 +104,7 @@ public sealed class OpenAirSiteTests
                 (source, ear, structures, pieces, heading) =>
                 {
                     (double sin, double cos) = Math.SinCos(Heading.ToRadians(heading));
-                    var engine = new Emitter(source.Place, sin, cos, null);
+                    var engine = new Emitter(source.Place, sin, cos);
                     var ground = new GroundProfile([.. pieces], 0.3);
                     ReflectingWall[] walls = [.. structures.Select(s => s.Wall)];
                     Obstacle[] obstacles = [.. structures.Select(s => s.Obstacle)];
@@ -126,8 +126,8 @@ public sealed class OpenAirSiteTests
                 (a, b, wall, factor) =>
                 {
                     var site = new OpenAirSite(new([], factor), [], [wall], Air);
-                    BandValues there = Level(site, new(a.Place, 0, 1, null), a, b);
-                    BandValues back = Level(site, new(b.Place, 0, 1, null), b, a);
+                    BandValues there = Level(site, new(a.Place, 0, 1), a, b);
+                    BandValues back = Level(site, new(b.Place, 0, 1), b, a);
                     Assert.All(there.Zip(back), l => Assert.Equal(l.First, l.Second, 1e-6));
                 },
                 iter: 2000

@@ -1,9 +1,8 @@
 using CsCheck;
 using ShowSafety.Core.Measures;
-using ShowSafety.Core.Plans;
 using ShowSafety.Core.Sound;
 using ShowSafety.Core.Sound.Enclosures;
-using ShowSafety.Core.Sound.Outdoors;
+using ShowSafety.Core.Sound.Outdoors.Reflections;
 
 namespace ShowSafety.Core.Tests.Sound.Patches;
 
@@ -77,23 +76,14 @@ public sealed class PatchTests
             );
 
     [Fact]
-    public void HasOnEngineSide_OfAWall_AgreesWithEveryPlace() =>
-        Gen.Select(PatchCase.Any, PatchCase.Point(40), PatchCase.Point(40), PatchCase.Point(40))
+    public void HasOnSourceSide_OfAMirror_HoldsForEveryPlaceHeard() =>
+        Gen.Select(PatchCase.Any, Gen.Double[0, 360], Gen.Double[-60, 60])
             .Sample(
-                (c, from, to, engine) =>
+                (c, heading, offset) =>
                 {
-                    var wall = new Structure
-                    {
-                        Id = "w",
-                        Kind = StructureKind.Wall,
-                        Line = [from, to],
-                    };
-                    foreach (MirrorLine line in MirrorLine.Of(wall, engine))
-                    {
-                        bool isHeard = line.HasOnEngineSide(c.Place);
-                        Assert.True(!isHeard || line.HasOnEngineSide(c.Patch, Bound.Highest));
-                        Assert.True(isHeard || !line.HasOnEngineSide(c.Patch, Bound.Lowest));
-                    }
+                    (double x, double y) = Math.SinCos(Heading.ToRadians(heading));
+                    var mirror = new MirrorLine(x, y, offset);
+                    Assert.True(mirror.DistanceMetres(c.Place) < 0 || mirror.HasOnSourceSide(c.Patch));
                 },
                 iter: 20_000
             );

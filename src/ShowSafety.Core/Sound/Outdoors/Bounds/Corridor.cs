@@ -16,6 +16,20 @@ internal readonly record struct Corridor(PlanPoint From, PlanPoint To, double Ra
         || Distance(edgeFrom, From, To) <= RadiusMetres
         || Distance(edgeTo, From, To) <= RadiusMetres;
 
+    /// <summary>Whether any edge of a line, or of a ring, comes into it.</summary>
+    public bool MeetsLine(ValueList<PlanPoint> line, bool isRing)
+    {
+        for (int i = isRing ? 0 : 1; i < line.Count; i++)
+        {
+            if (Meets(line[i == 0 ? line.Count - 1 : i - 1], line[i]))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
     private static double Distance(PlanPoint place, PlanPoint from, PlanPoint to)
     {
         double x = to.XMetres - from.XMetres;

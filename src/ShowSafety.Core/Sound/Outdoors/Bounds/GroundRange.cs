@@ -15,7 +15,7 @@ internal readonly record struct GroundRange(double Least, double Most)
         double covered = double.PositiveInfinity;
         foreach (GroundPiece piece in ground.Pieces)
         {
-            bool meets = Edges(piece.Outline).Any(e => corridor.Meets(e.From, e.To));
+            bool meets = corridor.MeetsLine(piece.Outline, isRing: true);
             if (!meets && GroundProfile.Holds(piece.Outline, corridor.From))
             {
                 // It lies under all of the corridor: nothing softer counts anywhere.
@@ -38,7 +38,4 @@ internal readonly record struct GroundRange(double Least, double Most)
             ground.Pieces.Select(p => p.Factor).Append(ground.Elsewhere).Min(),
             ground.Pieces.Select(p => p.Factor).Append(ground.Elsewhere).Max()
         );
-
-    private static IEnumerable<(PlanPoint From, PlanPoint To)> Edges(ValueList<PlanPoint> ring) =>
-        ring.Select((corner, i) => (corner, ring[(i + 1) % ring.Count]));
 }

@@ -10,6 +10,8 @@ namespace ShowSafety.Core.Sound.Outdoors.Bounds;
 /// </summary>
 internal sealed class OpenAirBound
 {
+    private static readonly double LeastPastScreen = Decibels.ToEnergy(-ScreenDiffraction.MostDoubleDb);
+
     private readonly OpenAirSite _site;
     private readonly Emitter _source;
     private readonly double _heightMetres;
@@ -37,43 +39,48 @@ internal sealed class OpenAirBound
     /// <summary>Writes what a way brings, mean square pressure per sound power in each band.</summary>
     /// <param name="way">Number of the way.</param>
     /// <param name="patch">The patch.</param>
-    /// <param name="earHeightMetres">Height of the ear, 0 or more.</param>
+    /// <param name="ears">Heights of the ears.</param>
     /// <param name="bound">Least or most.</param>
     /// <param name="factors">What is written, where there is anything.</param>
     /// <returns>The range of angles from the exhaust axis in degrees, or null when it brings nothing.</returns>
     public (double Least, double Most)? Factors(
         int way,
         in Patch patch,
-        double earHeightMetres,
+        EarRange ears,
         Bound bound,
         Span<double> factors
     )
     {
         if (way == 0)
         {
-            return Straight(patch, earHeightMetres, bound, factors);
+            return Straight(patch, ears, bound, factors);
         }
 
         WallRange wall = _walls[way - 1];
-        return bound == Bound.Highest && wall.MayReach(patch) ? By(wall, patch, earHeightMetres, factors) : null;
+        return bound == Bound.Highest && wall.MayReach(patch) ? By(wall, patch, ears, factors) : null;
     }
 
-    private (double, double) Straight(in Patch patch, double ear, Bound bound, Span<double> factors)
+    private (double, double) Straight(in Patch patch, EarRange ears, Bound bound, Span<double> factors)
     {
-        var corridor = new Corridor(_source.Place, patch.Middle, patch.RadiusMetres);
-        (double, double) angles = Flat(_source, GroundRange.Over(_site.Ground, corridor), patch, ear, bound, factors);
-        if (bound == Bound.Lowest && _site.Obstacles.Any(o => MayStandIn(o, corridor)))
+        bool mattersWhere = _site.Ground.Pieces.Count > 0 || (bound == Bound.Lowest && _site.Obstacles.Count > 0);
+        Corridor corridor = mattersWhere ? new(_source.Place, patch.Middle, patch.RadiusMetres) : default;
+        GroundRange ground = _site.Ground.Pieces.Count > 0 ? GroundRange.Over(_site.Ground, corridor) : _anyGround;
+        (double, double) angles = Flat(_source, ground, patch, ears, bound, factors);
+        if (bound == Bound.Lowest && MayBeScreened(corridor))
         {
-            Scale(factors, _ => Decibels.ToEnergy(-ScreenDiffraction.MostDoubleDb));
+            for (int band = 0; band < factors.Length; band++)
+            {
+                factors[band] *= LeastPastScreen;
+            }
         }
 
         return angles;
     }
 
-    private (double, double) By(WallRange wall, Patch patch, double ear, Span<double> factors)
+    private (double, double) By(WallRange wall, in Patch patch, EarRange ears, Span<double> factors)
     {
-        (double, double) angles = Flat(wall.Image, _anyGround, patch, ear, Bound.Highest, factors);
-        Scale(factors, band => wall.MostShare(patch, band));
+        (double, double) angles = Flat(wall.Image, _anyGround, patch, ears, Bound.Highest, factors);
+        wall.Reflect(patch, factors);
         return angles;
     }
 
@@ -81,36 +88,28 @@ internal sealed class OpenAirBound
         Emitter from,
         GroundRange ground,
         in Patch patch,
-        double ear,
+        EarRange ears,
         Bound bound,
         Span<double> factors
     )
     {
-        (double, double) angles = DirectPath.Factors(from, _heightMetres, patch, ear, bound, _air, factors);
-        (double near, double far) = patch.DistancesMetres(from.Place);
-        FlatBound.Factors(bound, near, far, ground, _heightMetres, ear, _site.AirPerMetre, factors);
-        return angles;
+        (double, double) metres = patch.DistancesMetres(from.Place);
+        FlatWay
+            .Outermost(bound, metres, _heightMetres, ears)
+            .Write(GroundFactors.Even(bound == Bound.Highest ? ground.Least : ground.Most), _air, factors);
+        return DirectPath.AnglesDegrees(from, _heightMetres, patch, metres, ears);
     }
 
-    private static bool MayStandIn(Obstacle obstacle, Corridor corridor)
+    private bool MayBeScreened(Corridor corridor)
     {
-        int edges = obstacle.IsRing ? obstacle.Line.Count : obstacle.Line.Count - 1;
-        for (int i = 0; i < edges; i++)
+        foreach (Obstacle obstacle in _site.Obstacles)
         {
-            if (corridor.Meets(obstacle.Line[i], obstacle.Line[(i + 1) % obstacle.Line.Count]))
+            if (corridor.MeetsLine(obstacle.Line, obstacle.IsRing))
             {
                 return true;
             }
         }
 
         return false;
-    }
-
-    private static void Scale(Span<double> factors, Func<int, double> share)
-    {
-        for (int band = 0; band < factors.Length; band++)
-        {
-            factors[band] *= share(band);
-        }
     }
 }

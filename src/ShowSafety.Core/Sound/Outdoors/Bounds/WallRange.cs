@@ -60,23 +60,26 @@ internal sealed class WallRange
         // What touches the very end of the wall is drawn out by the way behind it.
         double drawnOut = 1 + (patch.DistancesMetres(Image.Place).Most / _away);
         double slack = -patch.RadiusMetres - (TouchMetres * drawnOut);
-        return _mirror.HasOnEngineSide(patch.Middle, slack)
+        return _mirror.HasOnSourceSide(patch)
             && Inside(_wall.From, _wall.To, patch.Middle) >= slack
             && Inside(_wall.To, _wall.From, patch.Middle) >= slack;
     }
 
-    /// <summary>Share of the energy that at most arrives anywhere in a patch in an octave band, 0 to 1.</summary>
-    public double MostShare(in Patch patch, int band) =>
-        OctaveBand.NominalHertz(band) > LeastHertz(patch) * (1 - RoundingShare)
-            ? Math.Clamp(_wall.Reflected[band], 0, 1)
-            : 0;
+    /// <summary>Takes off what the wall keeps: each band by the most that it can throw back to any place of a patch.</summary>
+    public void Reflect(in Patch patch, Span<double> factors)
+    {
+        double leastHertz = LeastHertz(patch) * (1 - RoundingShare);
+        for (int band = 0; band < factors.Length; band++)
+        {
+            factors[band] *= OctaveBand.NominalHertz(band) > leastHertz ? Math.Clamp(_wall.Reflected[band], 0, 1) : 0;
+        }
+    }
 
     // The size condition in terms of both distances a and b from the wall and the length L of the way:
     // f > 2c/l² · L³ a b/(a + b)⁴, where a b/(a + b)⁴ is least at an end of the range of b.
     private double LeastHertz(in Patch patch)
     {
-        double middle =
-            (patch.Middle.XMetres * _mirror.NormalX) + (patch.Middle.YMetres * _mirror.NormalY) - _mirror.Offset;
+        double middle = _mirror.DistanceMetres(patch.Middle);
         double least = Math.Max(0, Math.Abs(middle) - patch.RadiusMetres);
         double most = Math.Abs(middle) + patch.RadiusMetres;
         double length = patch.DistancesMetres(Image.Place).Least;

@@ -36,19 +36,22 @@ public sealed record ReducedReading(
             bandsDb,
             BackgroundCheck.Of(FrequencyWeighting.LevelDbA(bandsDb), backgroundDbA),
             absorptionSquareMetres,
-            new WayBack(place.Path(airPerMetre).LossDb, place.SurfaceSquareMetres)
+            place,
+            airPerMetre
         );
 
-    /// <summary>Reduces octave band levels at a microphone by a given way back; null as above.</summary>
+    /// <summary>The same with what is known of the background; null as above.</summary>
     /// <param name="bandsDb">Levels read in dB.</param>
     /// <param name="background">What the background did.</param>
     /// <param name="absorptionSquareMetres">Absorption area of the room in m², above 0, or null outdoors.</param>
-    /// <param name="way">The way back to the source.</param>
+    /// <param name="place">Where it was read.</param>
+    /// <param name="airPerMetre">Power attenuation coefficients of the air in 1/m.</param>
     public static ReducedReading? Of(
         BandValues bandsDb,
         BackgroundCheck background,
         BandValues? absorptionSquareMetres,
-        WayBack way
+        MicrophonePlace place,
+        BandValues airPerMetre
     )
     {
         if (background.Verdict == BackgroundVerdict.TooHigh)
@@ -59,13 +62,8 @@ public sealed record ReducedReading(
         BandValues alone = bandsDb - background.CorrectionDb;
         RoomCorrection? room = absorptionSquareMetres is null
             ? null
-            : RoomCorrection.Of(alone, way.SurfaceSquareMetres, absorptionSquareMetres);
+            : RoomCorrection.Of(alone, place.SurfaceSquareMetres, absorptionSquareMetres);
         BandValues free = room is null ? alone : alone - room.CorrectionDb;
-        return new(free + way.LossDb, free, background, room);
+        return new(free + place.Path(airPerMetre).LossDb, free, background, room);
     }
 }
-
-/// <summary>The way from a microphone back to the source, in each octave band.</summary>
-/// <param name="LossDb">Power level minus level at the microphone in dB.</param>
-/// <param name="SurfaceSquareMetres">S in m², the measurement surface this place stands for, without the air's share.</param>
-public sealed record WayBack(BandValues LossDb, BandValues SurfaceSquareMetres);

@@ -48,7 +48,7 @@ public sealed class OpenAirBoundTests
                 double near = Math.Pow(10, logNear);
                 double far = near * (1 + rest.Item1);
                 return (
-                    new Patch(new(0, 0), 30, start, start + width, near, far),
+                    new Patch(new Sector(new(0, 0), 30, start, start + width), near, far),
                     new PlanPoint(0, 0).Along(30 + start + (rest.Item2 * width), near + (rest.Item3 * (far - near)))
                 );
             }
@@ -56,15 +56,17 @@ public sealed class OpenAirBoundTests
 
     [Fact]
     public void Factors_AnySite_HoldBetweenThemWhatEveryPlaceHears() =>
-        Gen.Select(Site, Spot, Gen.Double[0.05, 4], Gen.Double[0, 4])
+        Gen.Select(Site, Spot, Gen.Double[0.05, 4], Gen.Select(Gen.Double[0, 4], Gen.Double[0, 2], Gen.Double[0, 1]))
             .Sample(
-                (site, spot, source, ear) =>
+                (site, spot, source, heights) =>
                 {
+                    var ears = new EarRange(heights.Item1, heights.Item1 + heights.Item2);
+                    double ear = heights.Item1 + (heights.Item2 * heights.Item3);
                     var engine = Engine();
                     var bound = new OpenAirBound(site, engine, source);
                     ValueList<OpenAirPath> paths = site.Paths(engine, source, new(spot.Place, ear));
-                    double[] most = Sum(bound, spot.Patch, ear, Bound.Highest);
-                    double[] least = Sum(bound, spot.Patch, ear, Bound.Lowest);
+                    double[] most = Sum(bound, spot.Patch, ears, Bound.Highest);
+                    double[] least = Sum(bound, spot.Patch, ears, Bound.Lowest);
                     for (int band = 0; band < 8; band++)
                     {
                         double heard = paths.Sum(p => p.Factors[band]);
@@ -93,7 +95,7 @@ public sealed class OpenAirBoundTests
     {
         var site = new OpenAirSite(new([], 0.4), [], [], Air);
         var bound = new OpenAirBound(site, Engine(), 1);
-        var patch = new Patch(new(0, 0), 30, 40, 41, 20, 20.02);
+        var patch = new Patch(new Sector(new(0, 0), 30, 40, 41), 20, 20.02);
 
         double most = Straight(bound, patch, Bound.Highest).Factors[4];
         double least = Straight(bound, patch, Bound.Lowest).Factors[4];
@@ -113,7 +115,7 @@ public sealed class OpenAirBoundTests
     private static Emitter Engine()
     {
         (double sin, double cos) = Math.SinCos(Heading.ToRadians(30));
-        return new(new(0, 0), sin, cos, null);
+        return new(new(0, 0), sin, cos);
     }
 
     private static ((double Least, double Most) Angles, double[] Factors) Straight(
@@ -123,16 +125,16 @@ public sealed class OpenAirBoundTests
     )
     {
         var factors = new double[8];
-        return (bound.Factors(0, patch, 1.6, which, factors)!.Value, factors);
+        return (bound.Factors(0, patch, EarRange.At(1.6), which, factors)!.Value, factors);
     }
 
-    private static double[] Sum(OpenAirBound bound, Patch patch, double ear, Bound which)
+    private static double[] Sum(OpenAirBound bound, Patch patch, EarRange ears, Bound which)
     {
         var sum = new double[8];
         var factors = new double[8];
         for (int way = 0; way < bound.Ways; way++)
         {
-            if (bound.Factors(way, patch, ear, which, factors) is not null)
+            if (bound.Factors(way, patch, ears, which, factors) is not null)
             {
                 sum = [.. sum.Zip(factors, (a, b) => a + b)];
             }

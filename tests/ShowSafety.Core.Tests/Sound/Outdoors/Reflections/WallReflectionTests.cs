@@ -110,7 +110,7 @@ public sealed class WallReflectionTests
                     if (WallReflection.Of(source, ear, wall) is { SourceLegMetres: > 0.01 } way)
                     {
                         (double sin, double cos) = Math.SinCos(Heading.ToRadians(heading));
-                        Emitter image = way.Mirror.Image(new(source.Place, sin, cos, null));
+                        Emitter image = way.Mirror.Image(new(source.Place, sin, cos));
                         Assert.Equal(
                             Cosine(source, sin, cos, way.Point),
                             Cosine(source with { Place = image.Place }, image.AxisX, image.AxisY, ear),

@@ -22,7 +22,7 @@ public sealed class ReducedReadingTests
             .Sample(
                 (distance, source, microphone, factor) =>
                 {
-                    var engine = new Emitter(new(0, 0), 0, 1, null);
+                    var engine = new Emitter(new(0, 0), 0, 1);
                     var site = new OpenAirSite(new([], factor), [], [], Air);
                     var place = new MicrophonePlace(distance, source, microphone, GroundFactors.Even(factor));
                     ReducedReading reduced = ReducedReading.Of(SoundPlans.Bands, null, null, place, Air)!;
