@@ -107,9 +107,7 @@ public sealed class AssessedPlaces
     // The loudest ear of all heights; a height that can't be told makes the place one that can't be told.
     private HeardLevels? Heard(PlanPoint place, double? earHeightMetres)
     {
-        double[] heights = earHeightMetres is { } stated
-            ? [stated]
-            : [ListeningPlaces.ChildEarMetres, .. ListeningPlaces.AdultEarMetres];
+        double[] heights = earHeightMetres is { } stated ? [stated] : [.. Ears.OfEverybody];
         int[] all = [.. Enumerable.Range(0, _combinations.Count)];
         HeardLevels?[] ears = [.. heights.Select(h => HeardLevels.At(place, h, _combinations, all, _context.Sound))];
         return all.Length == 0 || ears.Any(ear => ear is null)

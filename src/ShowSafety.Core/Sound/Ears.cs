@@ -2,76 +2,37 @@ using ShowSafety.Core.Measures;
 
 namespace ShowSafety.Core.Sound;
 
-/// <summary>How somebody holds the head.</summary>
-public enum Posture
-{
-    /// <summary>An adult standing.</summary>
-    Standing,
-
-    /// <summary>Somebody sitting, on a chair or in a wheelchair.</summary>
-    Seated,
-
-    /// <summary>A child standing.</summary>
-    Child,
-
-    /// <summary>A child on an adult's shoulders: over most crowds, and over a low screen.</summary>
-    ChildOnShoulders,
-}
-
 /// <summary>
-/// Heights of ears and the worst of them. Heights are planning values of common practice without a published source.
-/// Which height is loudest depends on ground and screens, so every one is asked.
+/// Heights of ears above the ground in metres: planning values of common practice, no source. Which of them is loudest
+/// depends on ground and screens (near hard ground the lowest, behind a low screen the highest), so every one is asked and
+/// the worst governs.
 /// </summary>
 public static class Ears
 {
-    /// <summary>All postures, lowest number first.</summary>
-    public static ValueList<Posture> All { get; } =
-    [Posture.Standing, Posture.Seated, Posture.Child, Posture.ChildOnShoulders];
+    /// <summary>A child standing.</summary>
+    public const double ChildMetres = 1.0;
 
-    /// <summary>Height of the ear above the ground in metres.</summary>
-    /// <exception cref="ArgumentOutOfRangeException">There is no such posture.</exception>
-    public static double HeightMetres(Posture posture) =>
-        posture switch
-        {
-            Posture.Standing => 1.6,
-            Posture.Seated => 1.2,
-            Posture.Child => 1.0,
-            Posture.ChildOnShoulders => 2.2,
-            _ => throw new ArgumentOutOfRangeException(
-                nameof(posture),
-                posture,
-                "Standing, seated, child or child on shoulders."
-            ),
-        };
+    /// <summary>Somebody sitting, on a chair or in a wheelchair.</summary>
+    public const double SeatedMetres = 1.2;
 
-    /// <summary>The posture with the highest level, the first of equal ones.</summary>
-    /// <param name="postures">Postures to be expected, one at least.</param>
-    /// <param name="levelAtHeight">Level in dB at a height of the ear in metres.</param>
-    /// <exception cref="ArgumentException">No posture, or a level that is not a number.</exception>
-    public static WorstEar Worst(IReadOnlyCollection<Posture> postures, Func<double, double> levelAtHeight)
-    {
-        if (postures.Count == 0)
-        {
-            throw new ArgumentException("One posture at least is needed, none was given.", nameof(postures));
-        }
+    /// <summary>An adult standing.</summary>
+    public const double StandingMetres = 1.55;
 
-        WorstEar[] ears = [.. postures.Select(p => Heard(p, levelAtHeight))];
-        return ears.MaxBy(e => e.LevelDb);
-    }
+    /// <summary>A tall adult standing.</summary>
+    public const double TallMetres = 1.8;
 
-    private static WorstEar Heard(Posture posture, Func<double, double> levelAtHeight)
-    {
-        double height = HeightMetres(posture);
-        double level = levelAtHeight(height);
-        // A comparison would pass over it in silence.
-        return double.IsNaN(level)
-            ? throw new ArgumentException($"No level at a height of {height} m.", nameof(levelAtHeight))
-            : new(posture, height, level);
-    }
+    /// <summary>A child on an adult's shoulders: over most crowds, and over a low screen.</summary>
+    public const double ChildOnShouldersMetres = 2.2;
+
+    /// <summary>Ears of adults, the lowest first.</summary>
+    public static ValueList<double> OfAdults { get; } = [SeatedMetres, StandingMetres, TallMetres];
+
+    /// <summary>Ears of children, the lowest first.</summary>
+    public static ValueList<double> OfChildren { get; } = [ChildMetres, ChildOnShouldersMetres];
+
+    /// <summary>Ears of everybody, the lowest first.</summary>
+    public static ValueList<double> OfEverybody { get; } = [.. OfAdults.Concat(OfChildren).Order()];
+
+    /// <summary>From the lowest ear to the highest.</summary>
+    public static EarRange Range { get; } = new(OfEverybody[0], OfEverybody[^1]);
 }
-
-/// <summary>The ear that is worst off.</summary>
-/// <param name="Posture">How the head is held.</param>
-/// <param name="HeightMetres">Height of the ear above the ground in metres.</param>
-/// <param name="LevelDb">Its level in dB, weighted as asked.</param>
-public readonly record struct WorstEar(Posture Posture, double HeightMetres, double LevelDb);

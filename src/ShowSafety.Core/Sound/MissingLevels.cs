@@ -11,7 +11,6 @@ namespace ShowSafety.Core.Sound;
 internal static class MissingLevels
 {
     private const double EstimateMetres = 10;
-    private const double StandingEarMetres = 1.6;
 
     /// <summary>The findings, engine by engine.</summary>
     public static IEnumerable<Finding> Of(Plan plan, SoundField field) =>
@@ -77,7 +76,7 @@ internal static class MissingLevels
 
     private static Quantity Estimate(SoundField field, EngineSound engine, StateSound state, DirectionalPower power)
     {
-        BandValues path = field.OpenPathDb(EstimateMetres, engine.HeightMetres, StandingEarMetres);
+        BandValues path = field.OpenPathDb(EstimateMetres, engine.HeightMetres, Ears.StandingMetres);
         double best = PeakEstimate.DbC(power, path);
         double expanded = LevelUncertainty.ExpandedDb(field.UncertaintyOf(engine.Id, state));
         return Quantity.CautiousHigh(best, best + expanded, Unit.DecibelC) with { Pedigree = Pedigree.Assumed };

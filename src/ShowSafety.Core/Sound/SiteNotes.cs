@@ -15,16 +15,7 @@ internal static class SiteNotes
             findings.Add("sound.air-assumed", Severity.Note, null, "Site.Air");
         }
 
-        if (plan.Site.Ground is not (null or GroundKind.Hard) || plan.Site.GroundPatches.Any(IsSoft))
-        {
-            findings.Add("sound.soft-ground-not-credited", Severity.Note, null);
-        }
-
-        if (plan.Site.Structures.Count > 0)
-        {
-            findings.Add("sound.structures-reflect", Severity.Note, null);
-        }
-
+        OutdoorNotes.Say(plan, findings);
         foreach (Engine engine in plan.Engines.DistinctBy(e => e.Id))
         {
             if (enclosure is not null && !inside.Contains(engine.Id))
@@ -38,6 +29,4 @@ internal static class SiteNotes
             findings.Add("sound.walls-not-credited", Severity.Note, enclosure!.Id);
         }
     }
-
-    private static bool IsSoft(GroundPatch patch) => patch.Kind != GroundKind.Hard;
 }

@@ -9,7 +9,6 @@ namespace ShowSafety.Core.Sound;
 public static class SoundAssessor
 {
     private const double StandardDistanceMetres = 10;
-    private const double StandingEarMetres = 1.6;
     private const int OneKilohertz = 4;
 
     /// <summary>The assessment of a plan whose field has been built.</summary>
@@ -114,7 +113,7 @@ public static class SoundAssessor
             .Max(angle =>
                 FrequencyWeighting.LevelDbA(
                     state.Power!.LevelsDb(angle)
-                        + field.OpenPathDb(StandardDistanceMetres, engine.HeightMetres, StandingEarMetres)
+                        + field.OpenPathDb(StandardDistanceMetres, engine.HeightMetres, Ears.StandingMetres)
                 )
             );
         return Level(loudest, LevelUncertainty.ExpandedDb(source.Uncertainty), state) with { Sum = "outdoor-level" };

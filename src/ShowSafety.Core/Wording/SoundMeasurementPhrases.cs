@@ -29,6 +29,11 @@ internal static class SoundMeasurementPhrases
             "Note the level with the engine stopped at the same place."
         ),
         new(
+            "sound.measured-far-and-low",
+            "Reading {measurement} of {element} was taken {distance} away with the microphone {microphone} high; the method credits so low a way over the ground with up to 3 dB that need not have been there. The uncertainty is wider.",
+            "Measure again nearer, or with the microphone 1.2 m high or more."
+        ),
+        new(
             "sound.measured-too-near",
             "Reading {measurement} of {element} was taken at {distance}; a jet is no point source nearer than 50 nozzle diameters, {wanted}. The uncertainty is wider.",
             "Measure again farther away."

@@ -14,14 +14,34 @@ internal static class SoundSitePhrases
             "Enter the air of the day."
         ),
         new(
-            "sound.soft-ground-not-credited",
-            "Grass and other soft ground would take something off far levels; here the ground counts as hard everywhere.",
-            "Nothing to do: the levels are on the high side."
+            "sound.soft-ground-credited",
+            "Grass and other soft ground on the plan takes something off levels farther away (ISO 9613-2:1996, general method); the floor of a hall or tent counts as hard.",
+            "Draw every path, road and boarded area as a patch of its own: hard ground that is missing makes levels too low."
         ),
         new(
-            "sound.structures-reflect",
-            "Walls, buildings and screens on the plan count as endless mirrors of sound on the engine's side and shield nobody.",
-            "Nothing to do: the levels are on the high side."
+            "sound.gravel-assumed",
+            "Loose gravel is neither of the two kinds of ground of ISO 9613-2:1996; it counts as half hard, half soft.",
+            "Enter a ground factor of its own where you know better; 0 is the cautious one."
+        ),
+        new(
+            "sound.structures-counted",
+            "Walls, buildings, screens and deflectors on the plan throw sound back where they are large enough. At a place behind one, what it takes off counts; hearing zones and areas are drawn as if nothing screened.",
+            "Check that what is drawn will stand there, closed and without gaps."
+        ),
+        new(
+            "sound.structure-shields-nobody",
+            "{element} has no stated height, or no stated mass of 10 kg/m² or more: it throws sound back but takes nothing off behind it.",
+            "State height and mass per area if it is meant to shield somebody."
+        ),
+        new(
+            "sound.wind-outside-method",
+            "The plan holds for wind up to {wind}; the method for sound outdoors holds for light wind, up to {most}.",
+            "Downwind of the engine it may be louder than shown: measure at the crowd line on the day."
+        ),
+        new(
+            "sound.distance-outside-method",
+            "{element} is {distance} from an engine; how well the method for sound outdoors does is stated up to {most} only.",
+            "Measure there if the level matters."
         ),
         new(
             "sound.engine-outside-enclosure",

@@ -1,6 +1,7 @@
 using ShowSafety.Core;
 using ShowSafety.Core.Measures;
 using ShowSafety.Core.Plans;
+using ShowSafety.Core.Sound;
 using ShowSafety.Web.Contract;
 using ShowSafety.Web.Hosting;
 using ShowSafety.Web.Scheduling;
@@ -47,7 +48,6 @@ internal sealed record LevelWindow
 internal static class LevelEndpoints
 {
     // Between seated and tall, as a picture has one height: common practice, no source.
-    private const double StandingEarMetres = 1.55;
 
     /// <summary>Adds <c>POST /api/levels</c>.</summary>
     public static IEndpointRouteBuilder MapLevels(this IEndpointRouteBuilder routes)
@@ -77,7 +77,7 @@ internal static class LevelEndpoints
             cancel =>
             {
                 var window = body.Value.Window;
-                var ear = window.EarHeightMetres ?? StandingEarMetres;
+                var ear = window.EarHeightMetres ?? Ears.StandingMetres;
                 var grid = AssessedGrid.Of(
                     body.Value.Plan,
                     window.LowerLeft,

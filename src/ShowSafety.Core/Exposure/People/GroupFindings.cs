@@ -1,6 +1,7 @@
 using ShowSafety.Core.Exposure.Rules;
 using ShowSafety.Core.Measures;
 using ShowSafety.Core.Plans;
+using ShowSafety.Core.Sound;
 
 namespace ShowSafety.Core.Exposure.People;
 
@@ -55,8 +56,8 @@ public static class GroupFindings
                 Field = "PersonGroup.EarHeightMetres",
                 Arguments =
                 [
-                    FindingArgument.Of("lowest", Quantity.Plain(ListeningPlaces.AdultEarMetres[0], Unit.Metre)),
-                    FindingArgument.Of("highest", Quantity.Plain(ListeningPlaces.AdultEarMetres[^1], Unit.Metre)),
+                    FindingArgument.Of("lowest", Quantity.Plain(Ears.OfAdults[0], Unit.Metre)),
+                    FindingArgument.Of("highest", Quantity.Plain(Ears.OfAdults[^1], Unit.Metre)),
                 ],
             };
         }

@@ -2,24 +2,17 @@ using NetTopologySuite.Geometries;
 using NetTopologySuite.Operation.Distance;
 using ShowSafety.Core.Measures;
 using ShowSafety.Core.Plans;
+using ShowSafety.Core.Sound;
 
 namespace ShowSafety.Core.Exposure.People;
 
 /// <summary>Where the ears of a group may be: the places tried for the worst one.</summary>
 public static class ListeningPlaces
 {
-    /// <summary>Height of children's ears in metres: this project's choice.</summary>
-    public const double ChildEarMetres = 1.0;
-
     /// <summary>
     /// No ear is reckoned nearer to a nozzle's middle than this, in metres: this project's choice, half an arm's length.
     /// </summary>
     public const double NearestMetres = 0.5;
-
-    /// <summary>
-    /// Heights tried for adults where none is stated, in metres: seated, standing, tall; common practice, no source.
-    /// </summary>
-    public static ValueList<double> AdultEarMetres { get; } = [1.2, 1.55, 1.8];
 
     private const int BoundaryPoints = 40;
     private const int InteriorPerSide = 5;
@@ -51,8 +44,8 @@ public static class ListeningPlaces
     /// <summary>Heights of ears tried, in metres.</summary>
     public static ValueList<double> EarHeights(PersonGroup group, PersonPart part)
     {
-        ValueList<double> adult = group.EarHeightMetres is { } stated ? [stated.Value] : AdultEarMetres;
-        return part == PersonPart.Adults ? adult : [.. adult.Prepend(ChildEarMetres).Distinct()];
+        ValueList<double> adult = group.EarHeightMetres is { } stated ? [stated.Value] : Ears.OfAdults;
+        return part == PersonPart.Adults ? adult : [.. Ears.OfChildren.Concat(adult).Distinct().Order()];
     }
 
     private static PlanPoint Clear(PlanPoint place, IReadOnlyCollection<PlanPoint> engines)

@@ -45,7 +45,7 @@ public static class LoudestStates
                 sound
                     .LevelAt(
                         Probe(engine),
-                        ListeningPlaces.AdultEarMetres[1],
+                        Ears.StandingMetres,
                         new StateCombination([new(engine.Id, state)]).StateByEngine
                     )
                     ?.PlanningDbA

@@ -7,14 +7,11 @@ using ShowSafety.Core.Sound;
 namespace ShowSafety.Core.Exposure.Zones;
 
 /// <summary>
-/// The most that levels of the combinations of states can be over a patch of ground, at any ear from a child's to a tall
-/// adult's.
+/// The most that levels of the combinations of states can be over a patch of ground, at any ear of <see cref="Ears.Range"/>:
+/// beside a high bench the highest ear is the nearest.
 /// </summary>
 public sealed class ProgrammeLevels
 {
-    // The tall as well: beside a high bench the highest ear is the nearest.
-    private static readonly EarRange Ears = new(ListeningPlaces.ChildEarMetres, ListeningPlaces.AdultEarMetres[^1]);
-
     private readonly int _count;
     private readonly LevelsOverPatch? _planning;
     private readonly Func<Patch, EarRange, double>?[] _peaks;
@@ -43,7 +40,7 @@ public sealed class ProgrammeLevels
     public double MetricAt(Patch patch, Func<double[], double> metric)
     {
         var levels = new double[_count];
-        _planning!(patch, Ears, Bound.Highest, levels, []);
+        _planning!(patch, Ears.Range, Bound.Highest, levels, []);
         return metric(levels);
     }
 
@@ -58,7 +55,7 @@ public sealed class ProgrammeLevels
         Span<double> leastDbC = all.Slice(_count, _count);
         Span<double> mostDbA = all.Slice(2 * _count, _count);
         Span<double> mostDbC = all[(3 * _count)..];
-        _planning!(patch, Ears, Bound.Highest, mostDbA, mostDbC);
+        _planning!(patch, Ears.Range, Bound.Highest, mostDbA, mostDbC);
         if (rated.All(protector => protector.IsSteady))
         {
             leastDbA = mostDbA;
@@ -66,7 +63,7 @@ public sealed class ProgrammeLevels
         }
         else
         {
-            _planning!(patch, Ears, Bound.Lowest, leastDbA, leastDbC);
+            _planning!(patch, Ears.Range, Bound.Lowest, leastDbA, leastDbC);
         }
 
         double best = double.PositiveInfinity;
@@ -90,7 +87,7 @@ public sealed class ProgrammeLevels
         double highest = Decibels.SilenceDb;
         foreach (Func<Patch, EarRange, double>? peak in _peaks)
         {
-            highest = Math.Max(highest, peak!(patch, Ears));
+            highest = Math.Max(highest, peak!(patch, Ears.Range));
         }
 
         return highest;

@@ -8,6 +8,9 @@ namespace ShowSafety.Core.Sound.Outdoors;
 /// </summary>
 public static class GroundEffect
 {
+    /// <summary>An end region is as long as this many times the height of its end, clause 7.3.1.</summary>
+    internal const double RegionHeights = 30;
+
     /// <summary>Height at which an end region takes most off at 125 Hz, in metres.</summary>
     internal const double HumpMetres = 5;
 
@@ -62,7 +65,7 @@ public static class GroundEffect
     /// <summary>q: how much of the path lies in neither end region, 0 to 1.</summary>
     internal static double MiddleShare(double horizontal, double source, double receiver)
     {
-        double ends = 30 * (source + receiver);
+        double ends = RegionHeights * (source + receiver);
         return horizontal <= ends ? 0 : 1 - (ends / horizontal);
     }
 

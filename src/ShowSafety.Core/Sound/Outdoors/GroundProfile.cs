@@ -15,8 +15,6 @@ public sealed record GroundPiece(ValueList<PlanPoint> Outline, double Factor);
 /// <param name="Elsewhere">G where no piece lies, 0 to 1.</param>
 public sealed record GroundProfile(ValueList<GroundPiece> Pieces, double Elsewhere)
 {
-    private const double RegionHeights = 30;
-
     /// <summary>Mean factors of the regions of a path along the ground.</summary>
     /// <param name="source">Foot of the source.</param>
     /// <param name="receiver">Foot of the receiver.</param>
@@ -36,8 +34,8 @@ public sealed record GroundProfile(ValueList<GroundPiece> Pieces, double Elsewhe
         }
 
         double[] changes = Changes(source, receiver);
-        double first = Math.Min(1, RegionHeights * sourceHeightMetres / length);
-        double last = 1 - Math.Min(1, RegionHeights * receiverHeightMetres / length);
+        double first = Math.Min(1, GroundEffect.RegionHeights * sourceHeightMetres / length);
+        double last = 1 - Math.Min(1, GroundEffect.RegionHeights * receiverHeightMetres / length);
         return new(
             Mean(source, receiver, changes, 0, first),
             Mean(source, receiver, changes, first, last),

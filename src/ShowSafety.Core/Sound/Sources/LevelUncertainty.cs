@@ -32,6 +32,9 @@ public static class LevelUncertainty
     /// <summary>Nearer than 50 nozzle diameters: the jet is no point there. A choice.</summary>
     public static UncertaintyPart TooNear { get; } = new("too-near", 2.0);
 
+    /// <summary>So far off and so low that the ground's middle region has a share, up to 3 dB. A choice.</summary>
+    public static UncertaintyPart FarAndLow { get; } = new("far-and-low", 1.5);
+
     /// <summary>Nozzle unknown, so nearness can't be judged. A choice.</summary>
     public static UncertaintyPart NearnessUnknown { get; } = new("nearness-unknown", 1.0);
 

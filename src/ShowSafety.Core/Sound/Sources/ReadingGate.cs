@@ -1,11 +1,13 @@
 using ShowSafety.Core.Measures;
 using ShowSafety.Core.Plans;
+using ShowSafety.Core.Sound.Outdoors;
 
 namespace ShowSafety.Core.Sound.Sources;
 
 /// <summary>
 /// The gate of a measurement: at least 50 nozzle diameters away, calibrated, little wind, a meter of a class, really
-/// measured. Where it was taken is the part of <see cref="RoomGate"/>. Each lapse widens the uncertainty and is a finding. Common practice after ISO 3744 and ISO 3746.
+/// measured, not far away and low. Where it was taken is the part of <see cref="RoomGate"/>. Each lapse widens the
+/// uncertainty and is a finding. Common practice after ISO 3744 and ISO 3746.
 /// </summary>
 internal static class ReadingGate
 {
@@ -26,6 +28,7 @@ internal static class ReadingGate
             LevelUncertainty.Position,
             .. Meter(reading, say),
             .. Nearness(engine, reading, say),
+            .. Height(reading, say),
             .. Weather(reading, say),
             .. Care(reading, say),
             .. Background(background, say),
@@ -66,6 +69,24 @@ internal static class ReadingGate
                 SoundFindings.Metres("wanted", NozzleDiameters * nozzle.Value)
             );
             yield return LevelUncertainty.TooNear;
+        }
+    }
+
+    // Beyond 30 times both heights together ISO 9613-2 credits the ground in between with up to 3 dB more, which a reading
+    // that close to the ground need not have had: the engine would come out too quiet.
+    private static IEnumerable<UncertaintyPart> Height(SoundMeasurement reading, Lapses say)
+    {
+        double heights = reading.SourceHeightMetres + reading.MicrophoneHeightMetres;
+        if (reading.DistanceMetres > GroundEffect.RegionHeights * heights)
+        {
+            say.About(
+                "sound.measured-far-and-low",
+                Severity.Act,
+                "SoundMeasurement.MicrophoneHeightMetres",
+                SoundFindings.Metres("distance", reading.DistanceMetres),
+                SoundFindings.Metres("microphone", reading.MicrophoneHeightMetres)
+            );
+            yield return LevelUncertainty.FarAndLow;
         }
     }
 

@@ -49,7 +49,7 @@ public sealed class ListeningPlacesTests
     public void Of_NeitherAreaNorPlace_IsEmpty() => Assert.Empty(ListeningPlaces.Of(new(), []));
 
     [Fact]
-    public void EarHeights_Children_AddOneMetre() =>
+    public void EarHeights_Children_AddAChildStandingAndOneOnShoulders() =>
         Assert.Equal(
             [1.0, 1.7],
             ListeningPlaces.EarHeights(new() { EarHeightMetres = SamplePlan.Measured(1.7) }, PersonPart.Children)

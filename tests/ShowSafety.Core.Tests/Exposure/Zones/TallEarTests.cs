@@ -14,7 +14,7 @@ public sealed class TallEarTests
     [Fact]
     public void Ceiling_BesideAHighBench_HoldsEveryPlaceTooLoudForAnyEar()
     {
-        double tall = ListeningPlaces.AdultEarMetres[^1];
+        double tall = Ears.TallMetres;
         Plan plan = Plan(Engine(Reading() with { BandLevelsDb = Bands - 6 }) with { ShaftHeightMetres = Stated(tall) });
         var field = SoundField.Build(plan);
 
@@ -27,7 +27,7 @@ public sealed class TallEarTests
         {
             bool isTooLoud = IsTooLoud(place, tall);
             Assert.True(!isTooLoud || ceiling.Area.Covers(SiteGeometry.Point(place)), $"{place} is left out.");
-            bool others = IsTooLoud(place, ListeningPlaces.ChildEarMetres) || IsTooLoud(place, 1.55);
+            bool others = IsTooLoud(place, Ears.ChildMetres) || IsTooLoud(place, Ears.StandingMetres);
             forTheTallAlone += isTooLoud && !others ? 1 : 0;
         }
 

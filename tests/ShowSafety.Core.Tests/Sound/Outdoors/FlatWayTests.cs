@@ -28,7 +28,12 @@ public sealed class FlatWayTests
                     BandValues loss = FlatPath.Of(ground, flat, source, ear, BandValues.Uniform(air)).LossDb;
                     Assert.All(
                         loss.Zip(factors),
-                        pair => Assert.Equal(Math.Max(Decibels.SilenceDb, -pair.First), Decibels.FromEnergy(pair.Second), 1e-6)
+                        pair =>
+                            Assert.Equal(
+                                Math.Max(Decibels.SilenceDb, -pair.First),
+                                Decibels.FromEnergy(pair.Second),
+                                1e-6
+                            )
                     );
                 },
                 iter: 5000

@@ -7,8 +7,6 @@ namespace ShowSafety.Core.Sound.Outdoors.Reflections;
 /// </summary>
 internal static class FoldedGround
 {
-    private const double RegionHeights = 30;
-
     /// <summary>Mean factors of the regions along the way from source by the wall to the receiver.</summary>
     public static GroundFactors Along(
         GroundProfile ground,
@@ -26,8 +24,8 @@ internal static class FoldedGround
             return GroundFactors.Even(ground.At(source));
         }
 
-        double near = Math.Min(whole, RegionHeights * sourceHeightMetres);
-        double far = whole - Math.Min(whole, RegionHeights * receiverHeightMetres);
+        double near = Math.Min(whole, GroundEffect.RegionHeights * sourceHeightMetres);
+        double far = whole - Math.Min(whole, GroundEffect.RegionHeights * receiverHeightMetres);
         return new(Mean(0, near), Mean(Math.Min(near, far), Math.Max(near, far)), Mean(far, whole));
 
         double Mean(double from, double to)
