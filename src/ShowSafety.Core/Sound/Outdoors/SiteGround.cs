@@ -30,18 +30,20 @@ public static class SiteGround
     /// The mapped ground of a site. A patch without an outline is left out; the floor of a hall or tent counts as hard,
     /// whatever it is: the method is for the open air, and takes nothing off under a roof.
     /// </summary>
-    public static GroundProfile ProfileOf(Site site) =>
-        new(
-            [
-                .. site
-                    .GroundPatches.Where(p => p.Outline.Count >= 3)
-                    .Select(p => new GroundPiece(p.Outline, FactorOf(p))),
-                .. site.Enclosure is { Footprint: { Count: >= 3 } floor }
-                    ? [new GroundPiece(floor, 0)]
-                    : (GroundPiece[])[],
-            ],
-            FactorOf(site.Ground)
-        );
+    public static GroundProfile ProfileOf(Site site)
+    {
+        double elsewhere = FactorOf(site.Ground);
+        ValueList<GroundPiece> pieces =
+        [
+            .. site.GroundPatches.Where(p => p.Outline.Count >= 3).Select(p => new GroundPiece(p.Outline, FactorOf(p))),
+            .. Floor(site.Enclosure),
+        ];
+        // Where all is alike, where a piece ends doesn't matter and need not be looked for on every way.
+        return new(pieces.Any(p => p.Factor != elsewhere) ? pieces : [], elsewhere);
+    }
+
+    private static IEnumerable<GroundPiece> Floor(Enclosure? enclosure) =>
+        enclosure is { Footprint: { Count: >= 3 } floor } ? [new(floor, 0)] : [];
 
     /// <summary>The site as the open air needs it.</summary>
     /// <param name="site">The site.</param>

@@ -51,7 +51,7 @@ public sealed class ListeningPlacesTests
     [Fact]
     public void EarHeights_Children_AddAChildStandingAndOneOnShoulders() =>
         Assert.Equal(
-            [1.0, 1.7],
+            [1.0, 1.7, 2.2],
             ListeningPlaces.EarHeights(new() { EarHeightMetres = SamplePlan.Measured(1.7) }, PersonPart.Children)
         );
 

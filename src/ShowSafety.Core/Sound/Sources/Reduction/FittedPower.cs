@@ -3,9 +3,10 @@ using ShowSafety.Core.Measures;
 namespace ShowSafety.Core.Sound.Sources.Reduction;
 
 /// <summary>
-/// The power of an engine by a fit through its readings. Near a reading the fit holds; in directions more than 20
-/// degrees from every reading nothing is taken off: the larger of the fit and the envelope of the readings, which is faded
-/// in from 10 degrees on.
+/// The power of an engine by a fit through its readings. Near a reading the fit holds, and what a reading has over it is
+/// held in that reading's direction and faded out over 10 degrees: nobody is told less than was measured. In directions
+/// more than 20 degrees from every reading nothing is taken off: the larger of the fit and the envelope of the readings,
+/// which is faded in from 10 degrees on.
 /// </summary>
 public sealed class FittedPower : DirectionalPower
 {
@@ -17,6 +18,7 @@ public sealed class FittedPower : DirectionalPower
     private readonly ReadingEnvelope _envelope;
     private readonly JetDirectivity _table;
     private readonly double[] _angles;
+    private readonly double[][] _overDb;
     private readonly BandValues? _floorDb;
 
     /// <summary>Takes a fit and the readings it was made from.</summary>
@@ -37,13 +39,18 @@ public sealed class FittedPower : DirectionalPower
         _table = table;
         _floorDb = floorDb;
         _angles = [.. readings.Select(r => r.AngleDegrees)];
+        _overDb = [.. fit.Residuals.Select(r => r.BandsDb.Select(db => Math.Max(0, db)).ToArray())];
         _envelope = new(readings, table, floorDb);
         double slope = (fit.Share.Max(Math.Abs) * table.SteepestDbPerDegree) + _envelope.SteepestDbPerDegree;
-        SteepestDbPerDegree = slope + (LargestStepDb(fit, slope) / FadeDegrees);
+        double held = _overDb.Max(over => over.Max()) / WholeFitDegrees;
+        SteepestDbPerDegree = slope + Math.Max(held, LargestStepDb(fit, slope) / FadeDegrees);
     }
 
     /// <inheritdoc/>
-    /// <remarks>Both slopes, and where one fades into the other the largest difference over the way it fades.</remarks>
+    /// <remarks>
+    /// Both slopes, and where one fades into the other, or a held reading fades out, the largest difference over the way
+    /// it fades.
+    /// </remarks>
     public override double SteepestDbPerDegree { get; }
 
     /// <inheritdoc/>
@@ -61,7 +68,7 @@ public sealed class FittedPower : DirectionalPower
         for (int band = 0; band < levelsDb.Length; band++)
         {
             double fitted = FittedDb(band, index);
-            double level = fitted + (share * Math.Max(0, levelsDb[band] - fitted));
+            double level = fitted + Math.Max(share * Math.Max(0, levelsDb[band] - fitted), HeldDb(band, angleDegrees));
             levelsDb[band] = _floorDb is { } floor ? Math.Max(floor[band], level) : level;
         }
     }
@@ -69,6 +76,18 @@ public sealed class FittedPower : DirectionalPower
     /// <summary>Power levels of the whole source in dB by the fit alone: its energy mean over the sphere.</summary>
     public BandValues FitSphereMeanDb() =>
         BandValues.Build(band => SphereMean.OfDb(angle => FittedDb(band, _table.IndexDb(angle))));
+
+    private double HeldDb(int band, double angleDegrees)
+    {
+        double held = 0;
+        for (int i = 0; i < _angles.Length; i++)
+        {
+            double left = 1 - (Math.Abs(_angles[i] - angleDegrees) / WholeFitDegrees);
+            held = Math.Max(held, left * _overDb[i][band]);
+        }
+
+        return held;
+    }
 
     private double FittedDb(int band, double indexDb) => _baseDb[band] + (_share[band] * indexDb);
 

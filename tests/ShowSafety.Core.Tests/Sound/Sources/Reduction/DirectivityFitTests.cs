@@ -80,16 +80,39 @@ public sealed class DirectivityFitTests
         Assert.False(DirectivityFit.Of([At(30, 120), At(60, 105), At(90, 118), At(150, 104)], Table)!.Holds);
 
     [Fact]
-    public void FittedPower_AtAReading_IsTheFit()
+    public void FittedPower_AtAReading_IsTheLargerOfFitAndReading()
     {
         DirectivityFit fit = DirectivityFit.Of(Five, Table)!;
         var power = new FittedPower(fit, Five, Table, null);
 
         Assert.All(
             Five.Zip(fit.Residuals),
-            p => Assert.Equal(p.First.LevelsDb[2] - p.Second.BandsDb[2], power.LevelsDb(p.First.AngleDegrees)[2], 1e-9)
+            p =>
+                Assert.Equal(
+                    p.First.LevelsDb[2] - Math.Min(0, p.Second.BandsDb[2]),
+                    power.LevelsDb(p.First.AngleDegrees)[2],
+                    1e-9
+                )
         );
     }
+
+    [Fact]
+    public void FittedPower_InTheDirectionOfAnyReading_IsNeverUnderIt() =>
+        Readings.Sample(readings =>
+        {
+            if (DirectivityFit.Of(readings, Table) is { } fit)
+            {
+                var power = new FittedPower(fit, readings, Table, null);
+                Assert.All(
+                    readings,
+                    r =>
+                        Assert.All(
+                            power.LevelsDb(r.AngleDegrees).Zip(r.LevelsDb),
+                            l => Assert.True(l.First >= l.Second - 1e-9)
+                        )
+                );
+            }
+        });
 
     // Beyond 20 degrees from every reading nothing is taken off what the readings and the table say.
     [Fact]
