@@ -1,6 +1,7 @@
 using ShowSafety.Core.Exposure;
 using ShowSafety.Core.Exposure.Protection;
 using ShowSafety.Core.Measures;
+using ShowSafety.Core.Sound;
 
 namespace ShowSafety.Core;
 
@@ -61,14 +62,21 @@ public sealed record AssessedWords(string? Loud, string? Stay, string? Wear, str
 /// <param name="PeakDbC">Peak in dB(C), or null when none was measured.</param>
 /// <param name="BandsDb">Best estimates of the octave bands in dB, 63 Hz first.</param>
 /// <param name="Engines">Each engine alone, the loudest first.</param>
+/// <param name="Parts">How the sound gets there, the loudest part first: together they are the best estimate.</param>
 public sealed record AssessedMoment(
     double EarHeightMetres,
     Quantity LevelDbA,
     Quantity LevelDbC,
     Quantity? PeakDbC,
     BandValues BandsDb,
-    ValueList<AssessedEngineShare> Engines
+    ValueList<AssessedEngineShare> Engines,
+    ValueList<AssessedSoundPart> Parts
 );
+
+/// <summary>A part of the sound at a place, and what to say of it.</summary>
+/// <param name="Part">The part.</param>
+/// <param name="Sentence">Where it comes from, how loud it is and what became of it on the way.</param>
+public sealed record AssessedSoundPart(LevelPart Part, string Sentence);
 
 /// <summary>What one engine alone gives at a place.</summary>
 /// <param name="EngineId">Id of the engine.</param>

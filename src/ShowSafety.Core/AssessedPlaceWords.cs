@@ -1,5 +1,6 @@
 using ShowSafety.Core.Exposure;
 using ShowSafety.Core.Plans;
+using ShowSafety.Core.Sound;
 using ShowSafety.Core.Wording;
 
 namespace ShowSafety.Core;
@@ -63,6 +64,9 @@ internal sealed class AssessedPlaceWords(Plan plan, Assessment assessment)
             zone.When,
             ZoneSentences.Of(zone, _names, AssessedListeners.PartTitle(zone))
         );
+
+    /// <summary>Where a part of the sound comes from and what became of it on the way.</summary>
+    public string Said(LevelPart part) => LevelPartSentences.Of(part, _names);
 
     private string Why(Zone[] zones, AssessedMoment? loudest)
     {

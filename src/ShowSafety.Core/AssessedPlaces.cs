@@ -16,6 +16,7 @@ namespace ShowSafety.Core;
 /// </summary>
 public sealed class AssessedPlaces
 {
+    private readonly SoundField _field;
     private readonly PersonContext _context;
     private readonly ValueList<Zone> _zones;
     private readonly AssessedPlaceWords _words;
@@ -23,11 +24,11 @@ public sealed class AssessedPlaces
 
     private AssessedPlaces(Plan plan, Assessment assessment)
     {
-        SoundField field = SoundField.Build(plan);
+        _field = SoundField.Build(plan);
         Timeline timeline = TimelineBuilder.Build(plan);
         ValueList<RuleSet> rules = [.. plan.RuleSets.Distinct().Select(RuleSetLibrary.Find).OfType<RuleSet>()];
-        _context = new(plan, field, timeline, rules);
-        _combinations = LoudestStates.Of(plan, timeline, field);
+        _context = new(plan, _field, timeline, rules);
+        _combinations = LoudestStates.Of(plan, timeline, _field);
         _zones = [.. assessment.Zones];
         _words = new(plan, assessment);
     }
@@ -131,6 +132,12 @@ public sealed class AssessedPlaces
                     .OfType<AssessedEngineShare>()
                     .OrderByDescending(e => e.LevelDbA.Planning)
                     .ThenBy(e => e.EngineId, StringComparer.Ordinal),
+            ],
+            [
+                .. (_field.PartsAt(heard.Place, heard.EarHeightMetres, states) ?? []).Select(p => new AssessedSoundPart(
+                    p,
+                    _words.Said(p)
+                )),
             ]
         );
     }

@@ -30,6 +30,7 @@ public static class AnswerSchema
         [typeof(AssessedPerson)] = "Person",
         [typeof(AssessedLimit)] = "PersonLimit",
         [typeof(AssessedZone)] = "PlaceZone",
+        [typeof(AssessedSoundPart)] = "SoundPart",
         [typeof(AssessedWords)] = "PlaceWords",
         [typeof(DocumentVerdict)] = "AssessmentVerdict",
         [typeof(FindingFacts)] = "Finding",

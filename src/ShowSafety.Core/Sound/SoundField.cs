@@ -174,6 +174,19 @@ public sealed class SoundField : ISoundLevels
         return new(lowerLeft, stepMetres, columns, rows, [.. values], scene.ExpandedUncertaintyDb);
     }
 
+    /// <summary>
+    /// The parts of the level at a place, the loudest first: their energies add up to that of <see cref="LevelAt"/>. Null
+    /// where that is.
+    /// </summary>
+    /// <param name="place">Place on the plan, finite.</param>
+    /// <param name="earHeightMetres">Height of the ear above ground, 0 to 10 m.</param>
+    /// <param name="stateByEngine">Throttle state id by engine id.</param>
+    public ValueList<LevelPart>? PartsAt(
+        PlanPoint place,
+        double earHeightMetres,
+        IReadOnlyDictionary<string, string> stateByEngine
+    ) => RunningIn(stateByEngine) is { } running ? LevelParts.Of(running, Enclosure, place, earHeightMetres) : null;
+
     /// <summary>Parts of the uncertainty of the level of a state of an engine: source, then model.</summary>
     public ValueList<UncertaintyPart> UncertaintyOf(string engineId, StateSound state) =>
         [.. state.Uncertainty, Model(engineId)];
@@ -252,6 +265,7 @@ public sealed class SoundField : ISoundLevels
                 yield return (
                     (engine.Id, state.StateId),
                     new(
+                        engine.Id,
                         ways,
                         power,
                         _inside.Contains(engine.Id) ? [.. sphere.Map(Decibels.ToEnergy)] : null,

@@ -6,11 +6,13 @@ using ShowSafety.Core.Sound.Sources;
 namespace ShowSafety.Core.Sound;
 
 /// <summary>One engine running in one state, with all that is the same for every place worked out.</summary>
+/// <param name="Id">Id of the engine.</param>
 /// <param name="Ways">The ways of its sound.</param>
 /// <param name="Power">Power by direction.</param>
 /// <param name="SphereEnergies">Whole power as energies, or null for an engine that feeds no diffuse field.</param>
 /// <param name="ExpandedUncertaintyDb">U of source and model.</param>
 internal sealed record RunningEngine(
+    string Id,
     EngineWays Ways,
     DirectionalPower Power,
     double[]? SphereEnergies,

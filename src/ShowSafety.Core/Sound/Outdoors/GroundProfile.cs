@@ -15,6 +15,11 @@ public sealed record GroundPiece(ValueList<PlanPoint> Outline, double Factor);
 /// <param name="Elsewhere">G where no piece lies, 0 to 1.</param>
 public sealed record GroundProfile(ValueList<GroundPiece> Pieces, double Elsewhere)
 {
+    // Up to here the places where the ground changes lie on the stack.
+    private const int FewEdges = 64;
+
+    private readonly int _edges = Pieces.Sum(p => p.Outline.Count);
+
     /// <summary>Mean factors of the regions of a path along the ground.</summary>
     /// <param name="source">Foot of the source.</param>
     /// <param name="receiver">Foot of the receiver.</param>
@@ -33,7 +38,8 @@ public sealed record GroundProfile(ValueList<GroundPiece> Pieces, double Elsewhe
             return GroundFactors.Even(length > 0 ? Elsewhere : At(source));
         }
 
-        double[] changes = Changes(source, receiver);
+        Span<double> room = _edges <= FewEdges ? stackalloc double[FewEdges] : new double[_edges];
+        ReadOnlySpan<double> changes = Changes(source, receiver, room);
         double first = Math.Min(1, GroundEffect.RegionHeights * sourceHeightMetres / length);
         double last = 1 - Math.Min(1, GroundEffect.RegionHeights * receiverHeightMetres / length);
         return new(
@@ -58,7 +64,7 @@ public sealed record GroundProfile(ValueList<GroundPiece> Pieces, double Elsewhe
         return factor ?? Elsewhere;
     }
 
-    private double Mean(PlanPoint source, PlanPoint receiver, double[] changes, double from, double to)
+    private double Mean(PlanPoint source, PlanPoint receiver, ReadOnlySpan<double> changes, double from, double to)
     {
         if (!(to - from > 1e-12))
         {
@@ -68,23 +74,38 @@ public sealed record GroundProfile(ValueList<GroundPiece> Pieces, double Elsewhe
 
         double sum = 0;
         double at = from;
-        foreach (double change in changes.Where(c => c > from && c < to).Append(to))
+        foreach (double change in changes)
         {
-            sum += (change - at) * At(PlanLines.Between(source, receiver, (at + change) / 2));
-            at = change;
+            if (change > at && change < to)
+            {
+                sum += (change - at) * At(PlanLines.Between(source, receiver, (at + change) / 2));
+                at = change;
+            }
         }
 
+        sum += (to - at) * At(PlanLines.Between(source, receiver, (at + to) / 2));
         return sum / (to - from);
     }
 
-    private double[] Changes(PlanPoint source, PlanPoint receiver) =>
-        [
-            .. Pieces
-                .SelectMany(p => p.Outline.Select((a, i) => (a, p.Outline[(i + 1) % p.Outline.Count])))
-                .Select(edge => PlanLines.Crossing(source, receiver, edge.a, edge.Item2))
-                .OfType<double>()
-                .Order(),
-        ];
+    // Where on the way the ground may change, in order.
+    private ReadOnlySpan<double> Changes(PlanPoint source, PlanPoint receiver, Span<double> room)
+    {
+        int count = 0;
+        foreach (GroundPiece piece in Pieces)
+        {
+            ValueList<PlanPoint> ring = piece.Outline;
+            for (int i = 0; i < ring.Count; i++)
+            {
+                if (PlanLines.Crossing(source, receiver, ring[i], ring[(i + 1) % ring.Count]) is { } share)
+                {
+                    room[count++] = share;
+                }
+            }
+        }
+
+        room[..count].Sort();
+        return room[..count];
+    }
 
     /// <summary>Whether a place lies inside a ring.</summary>
     internal static bool Holds(ValueList<PlanPoint> ring, PlanPoint place)

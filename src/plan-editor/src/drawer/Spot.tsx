@@ -77,7 +77,26 @@ function Holds({ answer }: { readonly answer: PlaceAnswer }) {
         <dt>Why</dt>
         <dd>{words.why}</dd>
       </dl>
+      <Ways answer={answer} />
     </>
+  );
+}
+
+/** How the sound gets there, the loudest way first: the same for everybody. */
+function Ways({ answer: { loudest } }: { readonly answer: PlaceAnswer }) {
+  if (loudest === undefined) {
+    return null;
+  }
+  return (
+    <details class="ways">
+      <summary>How the sound gets there</summary>
+      <p>Best estimates at the loudest moment. As energies they add up to the level.</p>
+      <ul>
+        {loudest.parts.map(({ sentence }) => (
+          <li key={sentence}>{sentence}</li>
+        ))}
+      </ul>
+    </details>
   );
 }
 

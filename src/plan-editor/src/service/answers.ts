@@ -71,6 +71,8 @@ export interface PlaceAnswer extends Pick<Told['PlaceAnswer'], 'loud' | 'stay' |
   /** The sentences that are different ones for a child, and for crew. */
   readonly forChild: Told['PlaceWords'];
   readonly forCrew: Told['PlaceWords'];
+  /** How the sound gets there at the loudest moment; missing where that can't be told. */
+  readonly loudest?: { readonly parts: readonly Pick<Told['SoundPart'], 'sentence'>[] };
 }
 
 export type PlaceWords = Pick<PlaceAnswer, 'loud' | 'stay' | 'wear' | 'why'>;

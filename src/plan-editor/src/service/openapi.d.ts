@@ -455,6 +455,7 @@ export interface components {
             readonly peakDbC?: components["schemas"]["Quantity"];
             readonly bandsDb: readonly number[];
             readonly engines: readonly components["schemas"]["AssessedEngineShare"][];
+            readonly parts: readonly components["schemas"]["SoundPart"][];
         };
         readonly AssessedProtector: {
             readonly protectorId: string;
@@ -647,6 +648,26 @@ export interface components {
          * @enum {unknown}
          */
         readonly LegalClass: "worker" | "selfEmployed" | "volunteer" | "visitor";
+        readonly LevelPart: {
+            readonly engineId: string;
+            readonly kind: components["schemas"]["LevelPartKind"];
+            readonly structureId?: string;
+            readonly levelDbA: number;
+            readonly bandsDb: readonly number[];
+            readonly terms?: components["schemas"]["LevelTerms"];
+        };
+        /** @enum {string} */
+        readonly LevelPartKind: "straight" | "wall" | "room";
+        readonly LevelTerms: {
+            readonly angleDegrees: number;
+            readonly powerDbA: number;
+            readonly spreadDb: number;
+            readonly airDb: number;
+            readonly groundDb: number;
+            readonly screenDb: number;
+            readonly wallDb: number;
+            readonly screenBandsDb: readonly number[];
+        };
         readonly LineStretch: {
             readonly from: components["schemas"]["Point"];
             readonly to: components["schemas"]["Point"];
@@ -952,6 +973,10 @@ export interface components {
             readonly sources: readonly components["schemas"]["SourceSummary"][];
             readonly enclosure?: components["schemas"]["EnclosureSummary"];
             readonly figures: readonly components["schemas"]["Figure"][];
+        };
+        readonly SoundPart: {
+            readonly part: components["schemas"]["LevelPart"];
+            readonly sentence: string;
         };
         readonly Source: {
             readonly id: string;

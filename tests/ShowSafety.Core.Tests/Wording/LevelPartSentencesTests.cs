@@ -1,0 +1,48 @@
+using ShowSafety.Core.Measures;
+using ShowSafety.Core.Sound;
+using ShowSafety.Core.Wording;
+
+namespace ShowSafety.Core.Tests.Wording;
+
+public sealed class LevelPartSentencesTests
+{
+    private static readonly Phrasebook Names = new(new Dictionary<string, string> { ["e"] = "Engine", ["w"] = "Barn" });
+
+    private static readonly LevelTerms Terms = new(40, 120, 31, 0.2, -2.9, 0, 0, BandValues.Zero);
+
+    private static LevelPart Part(LevelPartKind kind, LevelTerms? terms) =>
+        new("e", kind, kind == LevelPartKind.Straight ? null : "w", 91.7, BandValues.Uniform(80), terms);
+
+    [Fact]
+    public void Of_StraightOverAHardFloor_SaysWhatTheGroundAdds() =>
+        Assert.Equal(
+            "Straight from Engine: 91.7 dB(A) of a power level of 120.0 dB(A) at 40° from the exhaust, taken off "
+                + "31.0 dB by distance and 0.2 dB by the air; the ground adds 2.9 dB.",
+            Plain(LevelPartSentences.Of(Part(LevelPartKind.Straight, Terms), Names))
+        );
+
+    [Fact]
+    public void Of_BehindAScreen_SaysWhatItTakesOff() =>
+        Assert.Contains(
+            "8.4 dB by what stands in the way",
+            Plain(LevelPartSentences.Of(Part(LevelPartKind.Straight, Terms with { ScreenDb = 8.4 }), Names)),
+            StringComparison.Ordinal
+        );
+
+    [Fact]
+    public void Of_Wall_NamesIt() =>
+        Assert.StartsWith(
+            "Engine thrown back by Barn: 91.7 dB(A) of",
+            Plain(LevelPartSentences.Of(Part(LevelPartKind.Wall, Terms), Names)),
+            StringComparison.Ordinal
+        );
+
+    [Fact]
+    public void Of_Room_IsOneShortSentence() =>
+        Assert.Equal(
+            "Engine as the sound of Barn: 91.7 dB(A).",
+            Plain(LevelPartSentences.Of(Part(LevelPartKind.Room, null), Names))
+        );
+
+    private static string Plain(string sentence) => sentence.Replace('\u00A0', ' ');
+}
