@@ -15,9 +15,13 @@ internal static class PeopleCheck
         var clock = new RunClock(plan);
         foreach (Occupant occupant in Occupants.Of(plan))
         {
-            foreach (IGrouping<ZoneRow, Zone> row in Binding(occupant, zones, clock).Where(z => Overlap(areas.Of(z.Area), z.Area, occupant.Area)).GroupBy(z => z.Row))
+            foreach (
+                IGrouping<ZoneRow, Zone> row in Binding(occupant, zones, clock)
+                    .Where(z => Overlap(areas.Of(z.Area), z.Area, occupant.Area))
+                    .GroupBy(z => z.Row)
+            )
             {
-                yield return Inside(occupant, row.Key, [.. row]);
+                yield return Inside(occupant, row.Key, [.. row], areas);
             }
         }
 
@@ -45,9 +49,11 @@ internal static class PeopleCheck
         index.Meets(occupant)
         && (index.Covers(occupant) ? occupant : zone.Intersection(occupant)).Area > TouchSquareMetres;
 
-    private static Finding Inside(Occupant occupant, ZoneRow row, ValueList<Zone> zones)
+    private static Finding Inside(Occupant occupant, ZoneRow row, ValueList<Zone> zones, IndexedAreas areas)
     {
-        Geometry inside = SiteGeometry.Union(zones.Select(z => z.Area)).Intersection(occupant.Area);
+        Geometry inside = zones.Any(z => areas.Of(z.Area).Covers(occupant.Area))
+            ? occupant.Area
+            : SiteGeometry.Union(zones.Select(z => z.Area)).Intersection(occupant.Area);
         return new(CodeOf(occupant.Kind), KeepOut.SeverityOf(row))
         {
             ElementId = occupant.ElementId,
