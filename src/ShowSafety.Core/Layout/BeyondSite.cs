@@ -15,10 +15,11 @@ internal static class BeyondSite
     public static ValueList<BeyondEdge> Of(Plan plan, ValueList<Zone> zones)
     {
         Polygon site = SiteGeometry.Polygon(plan.Site.Outline);
+        var index = new IndexedArea(site);
         return
         [
             .. zones
-                .Where(z => z.Effect == ZoneEffect.Excludes && !z.Area.IsEmpty)
+                .Where(z => z.Effect == ZoneEffect.Excludes && !z.Area.IsEmpty && !index.Covers(z.Area))
                 .SelectMany(z => Edges(plan.Site, site, z))
                 .GroupBy(b => (b.Edge, b.Row, b.ElementId))
                 .Select(g => g.MaxBy(b => b.ReachMetres)!)

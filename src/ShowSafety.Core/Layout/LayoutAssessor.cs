@@ -12,18 +12,18 @@ public static class LayoutAssessor
     {
         ValueList<Zone> publicZones = KeepOut.Excluding(zones, KeepOut.PublicOf(plan));
         Geometry publicKeepOut = SiteGeometry.Union(publicZones.Select(z => z.Area));
-        ValueList<PlanPoint> suggested = SuggestedLine.OnlyIfOutside(
+        var areas = new IndexedAreas();
+        var check = new LineCheck(publicZones, publicKeepOut, areas);
+        (ValueList<PlanPoint> suggested, ValueList<LineStretch> stretches) = SuggestedLine.OnlyIfOutside(
             SuggestedLine.Of(plan, publicKeepOut),
-            publicZones,
-            publicKeepOut
+            check
         );
-        ValueList<LineStretch> stretches = LineCheck.Of(suggested, publicZones, publicKeepOut);
         var layout = new LayoutAssessment
         {
             PublicKeepOut = publicKeepOut,
             CrewKeepOut = KeepOut.For(zones, Audience.Crew),
             HearingArea = SiteGeometry.Union(zones.Where(z => z.Row == ZoneRow.HearingZone).Select(z => z.Area)),
-            PlannedLine = LineCheck.Of(plan.CrowdLine?.Line ?? [], publicZones, publicKeepOut),
+            PlannedLine = check.Of(plan.CrowdLine?.Line ?? []),
             SuggestedLine = suggested,
             SuggestedStretches = stretches,
             Beyond = BeyondSite.Of(plan, zones),
@@ -34,7 +34,7 @@ public static class LayoutAssessor
             Figures = Figures(plan, layout),
             Findings =
             [
-                .. PeopleCheck.Check(plan, zones),
+                .. PeopleCheck.Check(plan, zones, areas),
                 .. LineFindings.Of(plan, layout),
                 .. BeyondSite.Check(layout.Beyond),
             ],

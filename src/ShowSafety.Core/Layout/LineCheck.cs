@@ -4,7 +4,10 @@ using ShowSafety.Core.Measures;
 namespace ShowSafety.Core.Layout;
 
 /// <summary>Cuts a line where it enters or leaves the public keep-out and says what sets each stretch.</summary>
-internal static class LineCheck
+/// <param name="excluding">The zones.</param>
+/// <param name="keepOut">Their union.</param>
+/// <param name="areas">Indexes of the areas.</param>
+internal sealed class LineCheck(ValueList<Zone> excluding, Geometry keepOut, IndexedAreas areas)
 {
     // Crossing points are calculated; a stretch shorter than this is one of them, not a stretch.
     private const double ShortestMetres = 0.02;
@@ -12,26 +15,27 @@ internal static class LineCheck
     // Depth inside the keep-out is measured at points no farther apart than this.
     private const double SampleMetres = 0.25;
 
-    /// <summary>The stretches of a line.</summary>
-    /// <param name="line">The line.</param>
-    /// <param name="excluding">The zones.</param>
-    /// <param name="keepOut">Their union.</param>
-    public static ValueList<LineStretch> Of(ValueList<PlanPoint> line, ValueList<Zone> excluding, Geometry keepOut) =>
-        [.. line.Zip(line.Skip(1)).SelectMany(s => Segment(s.First, s.Second, keepOut, excluding))];
+    private readonly IndexedArea _keepOut = areas.Of(keepOut);
 
-    private static IEnumerable<LineStretch> Segment(
-        PlanPoint from,
-        PlanPoint to,
-        Geometry keepOut,
-        ValueList<Zone> excluding
-    )
+    /// <summary>The stretches of a line.</summary>
+    public ValueList<LineStretch> Of(ValueList<PlanPoint> line) =>
+        [.. line.Zip(line.Skip(1)).SelectMany(s => Segment(s.First, s.Second))];
+
+    private IEnumerable<LineStretch> Segment(PlanPoint from, PlanPoint to)
     {
         LineString segment = SiteGeometry.Line([from, to]);
-        IEnumerable<LineStretch> inside = Parts(segment.Intersection(keepOut), from)
-            .Select(p => Inside(p, keepOut, excluding));
-        IEnumerable<LineStretch> outside = Parts(segment.Difference(keepOut), from).Select(p => Outside(p, excluding));
-        return inside.Concat(outside).OrderBy(s => s.From.DistanceMetres(from));
+        (Geometry inside, Geometry outside) = Cut(segment);
+        return Parts(inside, from)
+            .Select(Inside)
+            .Concat(Parts(outside, from).Select(Outside))
+            .OrderBy(s => s.From.DistanceMetres(from));
     }
+
+    // Most segments lie on one side, and asking which is far cheaper than cutting.
+    private (Geometry Inside, Geometry Outside) Cut(LineString segment) =>
+        !_keepOut.Meets(segment) ? (SiteGeometry.Empty, segment)
+        : _keepOut.HoldsWithin(segment) ? (segment, SiteGeometry.Empty)
+        : (segment.Intersection(keepOut), segment.Difference(keepOut));
 
     private static IEnumerable<LineString> Parts(Geometry cut, PlanPoint from)
     {
@@ -45,25 +49,35 @@ internal static class LineCheck
         }
     }
 
-    private static LineStretch Inside(LineString part, Geometry keepOut, ValueList<Zone> excluding)
+    private LineStretch Inside(LineString part)
     {
         Point[] samples = [.. Samples(part)];
-        Geometry edge = keepOut.Boundary;
-        double depth = samples.Max(p => edge.Distance(p));
-        Zone? deepest = excluding.Where(z => z.Area.Intersects(part)).MaxBy(z => Depth(z.Area, samples));
+        double depth = samples.Max(_keepOut.ToEdgeMetres);
+        Zone? deepest = excluding.Where(z => areas.Of(z.Area).Meets(part)).MaxBy(z => Depth(areas.Of(z.Area), samples));
         return new(Start(part), End(part), false, depth, deepest?.Row, deepest?.ElementId);
     }
 
-    private static double Depth(Geometry area, Point[] samples)
-    {
-        Geometry edge = area.Boundary;
-        return samples.Where(p => area.Contains(p)).Select(p => edge.Distance(p)).Append(0).Max();
-    }
+    private static double Depth(IndexedArea area, Point[] samples) =>
+        samples.Where(area.HoldsWithin).Select(area.ToEdgeMetres).Append(0).Max();
 
-    private static LineStretch Outside(LineString part, ValueList<Zone> excluding)
+    private LineStretch Outside(LineString part)
     {
-        Zone? nearest = excluding.MinBy(z => z.Area.Distance(part));
-        return new(Start(part), End(part), true, nearest?.Area.Distance(part) ?? 0, nearest?.Row, nearest?.ElementId);
+        Zone? nearest = null;
+        double metres = double.PositiveInfinity;
+        // A zone whose box is no nearer than the nearest so far can't be nearer.
+        foreach (Zone zone in excluding.Where(z => areas.Of(z.Area).LeastMetres(part) < metres))
+        {
+            double distance = areas.Of(zone.Area).DistanceMetres(part);
+            if (distance < metres)
+            {
+                nearest = zone;
+                metres = distance;
+            }
+        }
+
+        return nearest is { } set
+            ? new(Start(part), End(part), true, metres, set.Row, set.ElementId)
+            : new(Start(part), End(part), true, 0, null, null);
     }
 
     private static IEnumerable<Point> Samples(LineString part)

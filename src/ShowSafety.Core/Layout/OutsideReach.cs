@@ -21,30 +21,38 @@ internal static class OutsideReach
     public static double[] Of(ValueList<PlanPoint> ring, Geometry outside)
     {
         var reach = new double[ring.Count];
-        foreach (Coordinate point in Densifier.Densify(outside, BoundaryStepMetres).Coordinates)
+        Coordinate[] corners = [.. ring.Select(SiteGeometry.Coordinate)];
+        foreach (Coordinate point in Samples(outside))
         {
-            Add(ring, point, BoundaryStepMetres / 2, reach);
+            Add(corners, point, BoundaryStepMetres / 2, reach);
         }
 
         Polygon site = SiteGeometry.Polygon(ring);
         if (site.ConvexHull().Area > site.Area * (1 + 1e-9))
         {
-            AddInside(ring, outside, reach);
+            AddInside(corners, outside, reach);
         }
 
         return reach;
     }
 
-    private static void AddInside(ValueList<PlanPoint> ring, Geometry outside, double[] reach)
+    // The points are only looked at one by one, so the shape they make need not be repaired, which takes a buffer.
+    private static Coordinate[] Samples(Geometry outside) =>
+        new Densifier(outside) { DistanceTolerance = BoundaryStepMetres, Validate = false }
+            .GetResultGeometry()
+            .Coordinates;
+
+    private static void AddInside(Coordinate[] ring, Geometry outside, double[] reach)
     {
         Envelope box = outside.EnvelopeInternal;
+        var inside = new IndexedPointInAreaLocator(outside);
         double step = Math.Max(BoundaryStepMetres, Math.Sqrt(box.Area / MostInside));
         for (double y = box.MinY; y <= box.MaxY; y += step)
         {
             for (double x = box.MinX; x <= box.MaxX; x += step)
             {
                 var point = new Coordinate(x, y);
-                if (SimplePointInAreaLocator.Locate(point, outside) != Location.Exterior)
+                if (inside.Locate(point) != Location.Exterior)
                 {
                     Add(ring, point, step, reach);
                 }
@@ -52,15 +60,13 @@ internal static class OutsideReach
         }
     }
 
-    private static void Add(ValueList<PlanPoint> ring, Coordinate point, double apart, double[] reach)
+    private static void Add(Coordinate[] ring, Coordinate point, double apart, double[] reach)
     {
-        Span<double> distances = ring.Count <= 64 ? stackalloc double[ring.Count] : new double[ring.Count];
+        Span<double> distances = ring.Length <= 64 ? stackalloc double[ring.Length] : new double[ring.Length];
         double nearest = double.MaxValue;
         for (int i = 0; i < distances.Length; i++)
         {
-            Coordinate from = SiteGeometry.Coordinate(ring[i]);
-            Coordinate to = SiteGeometry.Coordinate(ring[(i + 1) % ring.Count]);
-            distances[i] = DistanceComputer.PointToSegment(point, from, to);
+            distances[i] = DistanceComputer.PointToSegment(point, ring[i], ring[(i + 1) % ring.Length]);
             nearest = Math.Min(nearest, distances[i]);
         }
 

@@ -10,14 +10,18 @@ internal static class PeopleCheck
     // An overlap thinner than this is a touch of two edges, not somebody inside.
     private const double TouchSquareMetres = 1e-4;
 
-    public static IEnumerable<Finding> Check(Plan plan, ValueList<Zone> zones)
+    public static IEnumerable<Finding> Check(Plan plan, ValueList<Zone> zones, IndexedAreas areas)
     {
         var clock = new RunClock(plan);
         foreach (Occupant occupant in Occupants.Of(plan))
         {
-            foreach (IGrouping<ZoneRow, Zone> row in Binding(occupant, zones, clock).GroupBy(z => z.Row))
+            foreach (
+                IGrouping<ZoneRow, Zone> row in Binding(occupant, zones, clock)
+                    .Where(z => Overlap(areas.Of(z.Area), z.Area, occupant.Area))
+                    .GroupBy(z => z.Row)
+            )
             {
-                yield return Inside(occupant, row.Key, [.. row]);
+                yield return Inside(occupant, row.Key, [.. row], areas);
             }
         }
 
@@ -38,13 +42,18 @@ internal static class PeopleCheck
             z.Effect == ZoneEffect.Excludes
             && (z.Whom & occupant.Audience) != 0
             && clock.Applies(z.When, occupant.Presence)
-            && z.Area.EnvelopeInternal.Intersects(occupant.Area.EnvelopeInternal)
-            && z.Area.Intersection(occupant.Area).Area > TouchSquareMetres
         );
 
-    private static Finding Inside(Occupant occupant, ZoneRow row, ValueList<Zone> zones)
+    // Most occupants are wholly outside a zone or wholly inside it, which is cheaper to ask than to cut.
+    private static bool Overlap(IndexedArea index, Geometry zone, Geometry occupant) =>
+        index.Meets(occupant)
+        && (index.Covers(occupant) ? occupant : zone.Intersection(occupant)).Area > TouchSquareMetres;
+
+    private static Finding Inside(Occupant occupant, ZoneRow row, ValueList<Zone> zones, IndexedAreas areas)
     {
-        Geometry inside = SiteGeometry.Union(zones.Select(z => z.Area)).Intersection(occupant.Area);
+        Geometry inside = zones.Any(z => areas.Of(z.Area).Covers(occupant.Area))
+            ? occupant.Area
+            : SiteGeometry.Union(zones.Select(z => z.Area)).Intersection(occupant.Area);
         return new(CodeOf(occupant.Kind), KeepOut.SeverityOf(row))
         {
             ElementId = occupant.ElementId,

@@ -35,14 +35,17 @@ internal static class SuggestedLine
     }
 
     /// <summary>
-    /// The line if it lies outside every zone, else none. It is made outside them; this asks the check that judges the
-    /// planned line, because a line nobody checked must not be printed as a suggestion.
+    /// The line and its stretches if it lies outside every zone, else none. It is made outside them; this asks the
+    /// check that judges the planned line, because a line nobody checked must not be printed as a suggestion.
     /// </summary>
-    public static ValueList<PlanPoint> OnlyIfOutside(
+    public static (ValueList<PlanPoint> Line, ValueList<LineStretch> Stretches) OnlyIfOutside(
         ValueList<PlanPoint> line,
-        ValueList<Zone> excluding,
-        Geometry keepOut
-    ) => LineCheck.Of(line, excluding, keepOut).All(stretch => stretch.MeetsRules) ? line : [];
+        LineCheck check
+    )
+    {
+        ValueList<LineStretch> stretches = check.Of(line);
+        return stretches.All(s => s.MeetsRules) ? (line, stretches) : ([], []);
+    }
 
     private static Geometry? Ground(Plan plan, Geometry free)
     {

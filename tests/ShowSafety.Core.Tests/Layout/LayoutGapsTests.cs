@@ -120,8 +120,9 @@ public sealed class LayoutGapsTests
     {
         ValueList<Zone> zones = [Circle(ZoneRow.DirectFlight, Audience.Everyone)];
 
-        Assert.Empty(SuggestedLine.OnlyIfOutside([new(-20, 5), new(20, 5)], zones, zones[0].Area));
-        Assert.Equal(2, SuggestedLine.OnlyIfOutside([new(-20, 15), new(20, 15)], zones, zones[0].Area).Count);
+        var check = new LineCheck(zones, zones[0].Area, new());
+        Assert.Empty(SuggestedLine.OnlyIfOutside([new(-20, 5), new(20, 5)], check).Line);
+        Assert.Equal(2, SuggestedLine.OnlyIfOutside([new(-20, 15), new(20, 15)], check).Line.Count);
     }
 
     private static PersonGroup Visitors() =>
