@@ -66,7 +66,7 @@ internal sealed class AssessedPlaceWords(Plan plan, Assessment assessment)
         );
 
     /// <summary>Where a part of the sound comes from and what became of it on the way.</summary>
-    public string Said(LevelPart part) => LevelPartSentences.Of(part, _names);
+    public string Said(LevelPart part) => AssessedSoundWords.Of(part, _names);
 
     private string Why(Zone[] zones, AssessedMoment? loudest)
     {

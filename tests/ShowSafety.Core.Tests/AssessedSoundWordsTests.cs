@@ -2,9 +2,9 @@ using ShowSafety.Core.Measures;
 using ShowSafety.Core.Sound;
 using ShowSafety.Core.Wording;
 
-namespace ShowSafety.Core.Tests.Wording;
+namespace ShowSafety.Core.Tests;
 
-public sealed class LevelPartSentencesTests
+public sealed class AssessedSoundWordsTests
 {
     private static readonly Phrasebook Names = new(new Dictionary<string, string> { ["e"] = "Engine", ["w"] = "Barn" });
 
@@ -18,14 +18,14 @@ public sealed class LevelPartSentencesTests
         Assert.Equal(
             "Straight from Engine: 91.7 dB(A) of a power level of 120.0 dB(A) at 40° from the exhaust, taken off "
                 + "31.0 dB by distance and 0.2 dB by the air; the ground adds 2.9 dB.",
-            Plain(LevelPartSentences.Of(Part(LevelPartKind.Straight, Terms), Names))
+            Plain(AssessedSoundWords.Of(Part(LevelPartKind.Straight, Terms), Names))
         );
 
     [Fact]
     public void Of_BehindAScreen_SaysWhatItTakesOff() =>
         Assert.Contains(
             "8.4 dB by what stands in the way",
-            Plain(LevelPartSentences.Of(Part(LevelPartKind.Straight, Terms with { ScreenDb = 8.4 }), Names)),
+            Plain(AssessedSoundWords.Of(Part(LevelPartKind.Straight, Terms with { ScreenDb = 8.4 }), Names)),
             StringComparison.Ordinal
         );
 
@@ -33,7 +33,7 @@ public sealed class LevelPartSentencesTests
     public void Of_Wall_NamesIt() =>
         Assert.StartsWith(
             "Engine thrown back by Barn: 91.7 dB(A) of",
-            Plain(LevelPartSentences.Of(Part(LevelPartKind.Wall, Terms), Names)),
+            Plain(AssessedSoundWords.Of(Part(LevelPartKind.Wall, Terms), Names)),
             StringComparison.Ordinal
         );
 
@@ -41,7 +41,7 @@ public sealed class LevelPartSentencesTests
     public void Of_Room_IsOneShortSentence() =>
         Assert.Equal(
             "Engine as the sound of Barn: 91.7 dB(A).",
-            Plain(LevelPartSentences.Of(Part(LevelPartKind.Room, null), Names))
+            Plain(AssessedSoundWords.Of(Part(LevelPartKind.Room, null), Names))
         );
 
     private static string Plain(string sentence) => sentence.Replace('\u00A0', ' ');

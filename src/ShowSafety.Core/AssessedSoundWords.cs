@@ -1,11 +1,12 @@
 using System.Globalization;
 using ShowSafety.Core.Measures;
 using ShowSafety.Core.Sound;
+using ShowSafety.Core.Wording;
 
-namespace ShowSafety.Core.Wording;
+namespace ShowSafety.Core;
 
 /// <summary>Says how a part of the sound gets to a place.</summary>
-internal static class LevelPartSentences
+internal static class AssessedSoundWords
 {
     // What changes a level by less is left unsaid.
     private const double LeastDb = 0.05;
