@@ -17,6 +17,14 @@ public static class ExposureCitations
             "daily and weekly exposure level, sound exposure"
         ),
         new(
+            "iso-1996-2",
+            "ISO 1996-2, Description, measurement and assessment of environmental noise: determination of levels",
+            "2017",
+            "free field, 3 dB at a façade",
+            Basis.Memory,
+            "equivalent levels at neighbours"
+        ),
+        new(
             "iso-9612-2009-tasks",
             "ISO 9612, Determination of occupational noise exposure, engineering method",
             "2009",

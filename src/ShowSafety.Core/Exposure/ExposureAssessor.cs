@@ -35,13 +35,20 @@ public static class ExposureAssessor
             findings.AddRange(parts.SelectMany(person => PersonFindings.Of(context, group, person)));
         }
 
+        NeighbourLevel[] neighbours = [.. plan.People.SelectMany(group => NeighbourLevels.Of(context, group))];
         (ValueList<Zone> zones, ValueList<Finding> zoneFindings) = SoundZones.Of(context);
         return new()
         {
             People = [.. people],
-            Figures = [.. people.SelectMany(ExposureFigures.Of)],
+            Figures = [.. people.SelectMany(ExposureFigures.Of), .. neighbours.Select(n => n.Figure)],
             Zones = zones,
-            Findings = [.. findings, .. ProtectorFindings.TooFew(plan), .. zoneFindings],
+            Findings =
+            [
+                .. findings,
+                .. neighbours.Select(n => n.Finding),
+                .. ProtectorFindings.TooFew(plan),
+                .. zoneFindings,
+            ],
         };
     }
 

@@ -55,6 +55,11 @@ internal static class ExposurePhrases
             "Measure the height of the ears above the ground."
         ),
         new(
+            "exposure.neighbour-heard",
+            "Neighbours {element} hear {free} in the free field, {facade} at a façade, over the worst {period} of the programme: equivalent levels of the engines alone.",
+            "Compare with the limits of the local authority, which may ask for more where a tone stands out; tell the neighbours the times of the runs."
+        ),
+        new(
             "exposure.presence-backwards",
             "A time of presence of {element} ends before it starts; it is left out, and without another they are taken "
                 + "to be there for the whole programme.",
@@ -182,6 +187,7 @@ internal static class ExposurePhrases
         new("exposure.weekly-level", "Weekly noise exposure level"),
         new("exposure.sound-exposure", "Sound exposure on the worst day"),
         new("exposure.peak", "Highest C-weighted peak"),
+        new("exposure.neighbour-level", "Equivalent level at neighbours in the free field, engines alone"),
         new("exposure.level-at-ear", "Level at the ear under the protector"),
     ];
 }

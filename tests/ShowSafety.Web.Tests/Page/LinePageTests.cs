@@ -36,6 +36,8 @@ public sealed class LinePageTests(RunningService service, Browser browser)
     public async Task SuggestedLine_LongerThanTheView_IsInViewOnceItIsLaid()
     {
         var tab = await OpenAsync();
+        await DragOntoBenchAsync(tab, tab.LineCorner(1));
+        await tab.WaitUntilCheckedAsync();
 
         await tab.LayAsSuggested.ClickAsync();
         await tab.WaitUntilCheckedAsync();

@@ -71,7 +71,8 @@ public static class PersonAssessor
         double Daily(ValueList<double> levels) => RuleMetrics.DailyDbA(stay, levels, Decibels.SilenceDb);
     }
 
-    private static ValueList<HeardLevels>? Ears(
+    /// <summary>Levels at every ear that may be somebody's of a group; null when any can't be told.</summary>
+    internal static ValueList<HeardLevels>? Ears(
         PersonContext context,
         PersonGroup group,
         PersonPart part,

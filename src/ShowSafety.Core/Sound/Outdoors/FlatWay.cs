@@ -1,4 +1,4 @@
-using ShowSafety.Core.Measures;
+using System.Runtime.Intrinsics;
 
 namespace ShowSafety.Core.Sound.Outdoors;
 
@@ -88,22 +88,46 @@ internal readonly record struct FlatWay(
     /// <param name="factors">What is written.</param>
     public void Write(GroundFactors ground, ReadOnlySpan<double> airPerMetre, Span<double> factors)
     {
+        if (ground.Source == 0 && ground.Receiver == 0)
+        {
+            WriteHard(ground.Middle, airPerMetre, factors);
+            return;
+        }
+
         double spread = OutdoorPath.FreeFactor(SlantMetres, 0);
-        bool isHard = ground.Source == 0 && ground.Receiver == 0;
         for (int band = 0; band < factors.Length; band++)
         {
             double air = airPerMetre[band];
             double hard = NearGround.HardShare(band, ground);
-            double middleDb = 3 * MiddleShare * (band == 0 ? 1 : 1 - ground.Middle);
             double image = 1 + (ImageShare * Math.Exp(-air * ImageLaterMetres));
-            // Over hard ground the end regions give what the image takes the place of.
-            double gainDb = isHard ? middleDb : middleDb - EndsDb(band, ground) - (hard * NearGround.HardGainDb);
+            double gainDb = MiddleDb(band, ground.Middle) - EndsDb(band, ground) - (hard * NearGround.HardGainDb);
             factors[band] =
-                spread
-                * Math.Exp((NepersPerDecibel * gainDb) - (air * SlantMetres))
-                * (hard == 1 ? image : Math.Pow(image, hard));
+                spread * Math.Exp((NepersPerDecibel * gainDb) - (air * SlantMetres)) * Math.Pow(image, hard);
         }
     }
+
+    // Over hard ground the end regions give what the image takes the place of: direct sound and image are all.
+    private void WriteHard(double middleFactor, ReadOnlySpan<double> airPerMetre, Span<double> factors)
+    {
+        double direct = OutdoorPath.FreeFactor(SlantMetres, 0);
+        double image = direct * ImageShare;
+        for (int band = 0; band < factors.Length; band += Vector256<double>.Count)
+        {
+            Vector256<double> air = Vector256.Create(airPerMetre[band..]);
+            Vector256<double> sum =
+                (Vector256.Exp(air * -SlantMetres) * direct)
+                + (Vector256.Exp(air * -(SlantMetres + ImageLaterMetres)) * image);
+            sum.CopyTo(factors[band..]);
+        }
+
+        for (int band = 0; MiddleShare > 0 && band < factors.Length; band++)
+        {
+            factors[band] *= Math.Exp(NepersPerDecibel * MiddleDb(band, middleFactor));
+        }
+    }
+
+    // 63 Hz: no G in the middle region, Table 3.
+    private double MiddleDb(int band, double factor) => 3 * MiddleShare * (band == 0 ? 1 : 1 - factor);
 
     private double EndsDb(int band, GroundFactors ground) =>
         GroundEffect.EndRegionDb(band, ground.Source, EndsMetres, SourceHeightMetres)
