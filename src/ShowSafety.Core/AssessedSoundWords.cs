@@ -34,7 +34,7 @@ internal static class AssessedSoundWords
                 (terms.SpreadDb, "distance"),
                 (terms.AirDb, "the air"),
                 (terms.GroundDb, "the ground"),
-                (terms.ScreenDb, "what stands in the way"),
+                (terms.ScreenDb, $"what stands in the way ({Ends(terms.ScreenBandsDb)})"),
                 (terms.WallDb, "the wall"),
             }
                 .Where(t => t.Db >= LeastDb)
@@ -46,6 +46,10 @@ internal static class AssessedSoundWords
         string angle = terms.AngleDegrees.ToString("0", CultureInfo.InvariantCulture) + "°";
         return $" of a power level of {power} at {angle} from the exhaust, taken off {Listed(taken)}{added}";
     }
+
+    // Low notes bend round what stands in the way: both ends of the bands show by how much.
+    private static string Ends(BandValues screenDb) =>
+        $"{ValueFormat.Number(screenDb[0], Unit.Decibel)} at 63 Hz, {ValueFormat.Number(screenDb[OctaveBand.Count - 1], Unit.Decibel)} at 8 kHz";
 
     private static string Listed(string[] parts) =>
         parts.Length switch

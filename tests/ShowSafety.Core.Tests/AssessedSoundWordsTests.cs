@@ -10,6 +10,12 @@ public sealed class AssessedSoundWordsTests
 
     private static readonly LevelTerms Terms = new(40, 120, 31, 0.2, -2.9, 0, 0, BandValues.Zero);
 
+    private static readonly LevelTerms Screened = Terms with
+    {
+        ScreenDb = 8.4,
+        ScreenBandsDb = BandValues.Of(5, 6, 8, 10, 13, 16, 19, 19),
+    };
+
     private static LevelPart Part(LevelPartKind kind, LevelTerms? terms) =>
         new("e", kind, kind == LevelPartKind.Straight ? null : "w", 91.7, BandValues.Uniform(80), terms);
 
@@ -24,8 +30,8 @@ public sealed class AssessedSoundWordsTests
     [Fact]
     public void Of_BehindAScreen_SaysWhatItTakesOff() =>
         Assert.Contains(
-            "8.4 dB by what stands in the way",
-            Plain(AssessedSoundWords.Of(Part(LevelPartKind.Straight, Terms with { ScreenDb = 8.4 }), Names)),
+            "8.4 dB by what stands in the way (5.0 dB at 63 Hz, 19.0 dB at 8 kHz)",
+            Plain(AssessedSoundWords.Of(Part(LevelPartKind.Straight, Screened), Names)),
             StringComparison.Ordinal
         );
 

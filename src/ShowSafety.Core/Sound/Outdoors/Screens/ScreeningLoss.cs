@@ -20,29 +20,67 @@ public static class ScreeningLoss
         BandValues groundDb
     )
     {
-        Obstacle[] between = [.. obstacles.Where(o => o.Meets(source.Place, receiver.Place).Any())];
-        return between.Length == 0
-            ? null
-            : BandValues.Build(band => Loss(band, source, receiver, between, groundDb[band]));
+        (Obstacle Obstacle, double WidthMetres)[] between =
+        [
+            .. obstacles
+                .Where(o => o.Meets(source.Place, receiver.Place).Any())
+                .Select(o => (o, o.WidthAcross(source.Place, receiver.Place))),
+        ];
+        return between.Length == 0 ? null : Losses(source, receiver, between, groundDb);
     }
 
-    private static double Loss(int band, RaisedPoint source, RaisedPoint receiver, Obstacle[] between, double groundDb)
+    // Narrower than a wavelength it is no obstacle in that band, clause 7.4. From high bands to low ones fewer and fewer
+    // are left; the ways round them are looked for only where one drops out.
+    private static BandValues Losses(
+        RaisedPoint source,
+        RaisedPoint receiver,
+        (Obstacle Obstacle, double WidthMetres)[] between,
+        BandValues groundDb
+    )
     {
-        // Narrower than a wavelength it is no obstacle in that band, clause 7.4.
-        double wavelength = ScreenDiffraction.WavelengthMetres(band);
-        Obstacle[] wide = [.. between.Where(o => o.WidthAcross(source.Place, receiver.Place) > wavelength)];
-        if (Detours.OverTop(source, receiver, wide) is not { } top)
+        var losses = new double[OctaveBand.Count];
+        int count = 0;
+        Ways ways = default;
+        for (int band = losses.Length - 1; band >= 0; band--)
         {
-            return 0;
+            double wavelength = ScreenDiffraction.WavelengthMetres(band);
+            Obstacle[] wide = [.. between.Where(o => o.WidthMetres > wavelength).Select(o => o.Obstacle)];
+            if (wide.Length != count)
+            {
+                (count, ways) = (wide.Length, Ways.Of(source, receiver, wide));
+            }
+
+            losses[band] = ways.LossDb(band, groundDb[band]);
         }
 
-        double over = ScreenDiffraction.AttenuationDb(ScreenDiffraction.OverTopDb(band, top), groundDb);
-        double energy = Decibels.ToEnergy(-over) + Side(left: true) + Side(left: false);
-        return Math.Max(0, -Decibels.FromEnergy(energy));
+        return BandValues.Of(losses);
+    }
 
-        double Side(bool left) =>
-            Detours.RoundSide(source, receiver, wide, left) is { } round
-                ? Decibels.ToEnergy(-ScreenDiffraction.RoundEndDb(band, round))
-                : 0;
+    /// <summary>The ways past some obstacles; none without obstacles.</summary>
+    private readonly record struct Ways(DetourPath? Top, DetourPath? Left, DetourPath? Right)
+    {
+        public static Ways Of(RaisedPoint source, RaisedPoint receiver, Obstacle[] wide) =>
+            Detours.OverTop(source, receiver, wide) is { } top
+                ? new(
+                    top,
+                    Detours.RoundSide(source, receiver, wide, left: true),
+                    Detours.RoundSide(source, receiver, wide, left: false)
+                )
+                : default;
+
+        public double LossDb(int band, double groundDb)
+        {
+            if (Top is not { } top)
+            {
+                return 0;
+            }
+
+            double over = ScreenDiffraction.AttenuationDb(ScreenDiffraction.OverTopDb(band, top), groundDb);
+            double energy = Decibels.ToEnergy(-over) + Side(band, Left) + Side(band, Right);
+            return Math.Max(0, -Decibels.FromEnergy(energy));
+        }
+
+        private static double Side(int band, DetourPath? round) =>
+            round is { } way ? Decibels.ToEnergy(-ScreenDiffraction.RoundEndDb(band, way)) : 0;
     }
 }
