@@ -27,17 +27,25 @@ public sealed class SoundFieldTests
     );
 
     [Fact]
-    public void LevelAt_TheMicrophone_GivesTheReadingBack() =>
-        AnyReading.Sample(reading =>
-        {
-            Engine engine = Engine(reading) with { ShaftHeightMetres = Stated(reading.SourceHeightMetres) };
-            var field = SoundField.Build(Plan(engine));
-            var microphone = engine.Place.Along(reading.AngleDegrees!.Value, reading.DistanceMetres);
+    public void LevelAt_TheMicrophone_GivesTheReadingBackOverItsGround() =>
+        Gen.Select(AnyReading, Gen.Enum<GroundKind>())
+            .Sample(
+                (read, ground) =>
+                {
+                    SoundMeasurement reading = read with { Ground = ground };
+                    Engine engine = Engine(reading) with { ShaftHeightMetres = Stated(reading.SourceHeightMetres) };
+                    Plan plan = Plan(engine);
+                    var field = SoundField.Build(plan with { Site = plan.Site with { Ground = ground } });
+                    var microphone = engine.Place.Along(reading.AngleDegrees!.Value, reading.DistanceMetres);
 
-            PointLevel level = field.LevelAt(microphone, reading.MicrophoneHeightMetres, At(Full))!;
+                    PointLevel level = field.LevelAt(microphone, reading.MicrophoneHeightMetres, At(Full))!;
 
-            Assert.All(Enumerable.Range(0, 8), b => Assert.Equal(reading.BandLevelsDb![b], level.BandsDb[b], 0.01));
-        });
+                    Assert.All(
+                        Enumerable.Range(0, 8),
+                        b => Assert.Equal(reading.BandLevelsDb![b], level.BandsDb[b], 0.01)
+                    );
+                }
+            );
 
     [Fact]
     public void LevelAt_TheMicrophonesOfFourReadings_GivesEachBack()

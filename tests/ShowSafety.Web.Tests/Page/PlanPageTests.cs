@@ -121,6 +121,10 @@ public sealed class PlanPageTests(RunningService service, Browser browser)
         {
             await Expect(tab.Drawer.GetByText(fact, new() { Exact = true })).ToBeVisibleAsync();
         }
+
+        await tab.Drawer.GetByText("How the sound gets there").ClickAsync();
+        await Expect(tab.Drawer.GetByText("Straight from")).ToBeVisibleAsync();
+        await Expect(tab.Drawer).ToContainTextAsync("dB by distance");
         Assert.Empty(tab.Complaints.Heard);
     }
 
