@@ -13,6 +13,9 @@ internal sealed class WayRound
     private const double AsideMetres = 0.001;
     private const double FarMetres = 1e5;
 
+    // A corner that lengthens a way by less does not turn it.
+    private const double StraightMetres = 1e-6;
+
     private readonly (PlanPoint From, PlanPoint To)[] _edges;
     private readonly (PlanPoint From, PlanPoint To) _bar;
     private readonly PlanPoint[] _corners;
@@ -82,6 +85,22 @@ internal sealed class WayRound
 
         way.Add(_corners[0]);
         way.Reverse();
+        return Bent(way);
+    }
+
+    // A corner that the way passes without a turn is no edge: whether it was seen past is rounding, and to count it would
+    // promise the loss of one edge more.
+    private static PlanPoint[] Bent(List<PlanPoint> way)
+    {
+        for (int i = way.Count - 2; i > 0 && way.Count > 3; i--)
+        {
+            double past = way[i - 1].DistanceMetres(way[i]) + way[i].DistanceMetres(way[i + 1]);
+            if (past - way[i - 1].DistanceMetres(way[i + 1]) < StraightMetres)
+            {
+                way.RemoveAt(i);
+            }
+        }
+
         return [.. way];
     }
 
