@@ -17,7 +17,7 @@ public sealed record AssessedPlace(PlanPoint Place)
     /// <summary>What a visitor who stays for the whole programme is exposed to.</summary>
     public required PersonExposure Visitor { get; init; }
 
-    /// <summary>The same for a child, whose ears are lower.</summary>
+    /// <summary>The same for a child, whose ears are lower, or higher on shoulders.</summary>
     public required PersonExposure Child { get; init; }
 
     /// <summary>The same for crew whose legal class is not known: every rule for work is shown.</summary>

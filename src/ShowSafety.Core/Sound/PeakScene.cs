@@ -1,5 +1,6 @@
 using ShowSafety.Core.Measures;
 using ShowSafety.Core.Sound.Outdoors;
+using ShowSafety.Core.Sound.Sources;
 
 namespace ShowSafety.Core.Sound;
 
@@ -16,6 +17,38 @@ internal sealed class PeakScene(PeakSource[] sources, double expandedUncertainty
 {
     /// <summary>U in dB.</summary>
     public double ExpandedUncertaintyDb => expandedUncertaintyDb;
+
+    /// <summary>The peaks of some running engines, or null when any was not measured: cannot tell.</summary>
+    /// <param name="stateByEngine">Throttle state id by engine id.</param>
+    /// <param name="engines">The engines by id.</param>
+    /// <param name="model">Uncertainty of the model for an engine of an id.</param>
+    public static PeakScene? Of(
+        IReadOnlyDictionary<string, string> stateByEngine,
+        IReadOnlyDictionary<string, EngineSound> engines,
+        Func<string, UncertaintyPart> model
+    )
+    {
+        var peaks = new List<PeakSource>(stateByEngine.Count);
+        double uncertainty = 0;
+        foreach ((string engineId, string stateId) in stateByEngine)
+        {
+            if (
+                !engines.TryGetValue(engineId, out EngineSound? engine)
+                || engine.State(stateId) is not { PeakSourceDbC: { } peak } state
+            )
+            {
+                return null;
+            }
+
+            peaks.Add(new(engine.Place, engine.HeightMetres, Decibels.ToEnergy(peak)));
+            uncertainty = Math.Max(
+                uncertainty,
+                LevelUncertainty.ExpandedDb([.. state.PeakUncertainty, model(engineId)])
+            );
+        }
+
+        return new([.. peaks], uncertainty);
+    }
 
     /// <summary>Best estimate at a place in dB(C): the peaks of all engines at the same moment; not a number nowhere.</summary>
     public double BestDbC(PlanPoint place, double earHeightMetres)

@@ -8,9 +8,9 @@ using ShowSafety.Core.Sound.Sources;
 namespace ShowSafety.Core.Sound;
 
 /// <summary>
-/// The sound field of a plan, built once and asked for points, grids and contours. Engines over open ground: direct
-/// sound and floor image over hard ground, with the air's absorption; soft ground and screens take nothing off. An
-/// engine inside the hall or tent adds the diffuse field. Immutable; the same plan gives the same field.
+/// The sound field of a plan, built once and asked for points, grids and contours: every engine over the ground, walls
+/// and screens of the site by ISO 9613-2:1996 (<see cref="OpenAirSite"/>), and the diffuse field of engines inside the hall
+/// or tent. The same plan gives the same field.
 /// </summary>
 public sealed class SoundField : ISoundLevels
 {
@@ -54,7 +54,7 @@ public sealed class SoundField : ISoundLevels
     public ValueList<Finding> Findings { get; }
 
     /// <summary>Builds the field of a plan; never fails, whatever the plan lacks.</summary>
-    public static SoundField Build(Plan plan) => new(plan, AirOf(plan.Site.Air ?? new Air()), new SoundFindings());
+    public static SoundField Build(Plan plan) => new(plan, SiteAir.Of(plan.Site), new SoundFindings());
 
     /// <inheritdoc/>
     public PointLevel? LevelAt(
@@ -141,37 +141,16 @@ public sealed class SoundField : ISoundLevels
         CancellationToken cancel = default
     )
     {
-        if (!(stepMetres > 0) || columns < 1 || rows < 1 || (long)columns * rows > LevelGrid.LargestCount)
-        {
-            throw new ArgumentOutOfRangeException(
-                nameof(columns),
-                $"A grid needs a step above 0 and 1 to {LevelGrid.LargestCount} values."
-            );
-        }
-
-        if (Scene(stateByEngine) is not { } scene)
-        {
-            return null;
-        }
-
-        var values = new double[columns * rows];
-        Parallel.For(
-            0,
-            rows,
-            new ParallelOptions { CancellationToken = cancel },
-            row =>
-            {
-                for (int column = 0; column < columns; column++)
-                {
-                    var place = new PlanPoint(
-                        lowerLeft.XMetres + (column * stepMetres),
-                        lowerLeft.YMetres + (row * stepMetres)
-                    );
-                    values[(row * columns) + column] = scene.LevelDbA(place, earHeightMetres);
-                }
-            }
-        );
-        return new(lowerLeft, stepMetres, columns, rows, [.. values], scene.ExpandedUncertaintyDb);
+        LevelGrid.Refuse(stepMetres, columns, rows);
+        return Scene(stateByEngine) is { } scene
+            ? LevelGrid.Of(
+                lowerLeft,
+                (stepMetres, columns, rows),
+                place => scene.LevelDbA(place, earHeightMetres),
+                scene.ExpandedUncertaintyDb,
+                cancel
+            )
+            : null;
     }
 
     /// <summary>
@@ -232,29 +211,8 @@ public sealed class SoundField : ISoundLevels
         return Array.ConvertAll(running, r => r.Engine);
     }
 
-    private PeakScene? Peaks(IReadOnlyDictionary<string, string> stateByEngine)
-    {
-        var peaks = new List<PeakSource>(stateByEngine.Count);
-        double uncertainty = 0;
-        foreach ((string engineId, string stateId) in stateByEngine)
-        {
-            if (
-                !_engines.TryGetValue(engineId, out EngineSound? engine)
-                || engine.State(stateId) is not { PeakSourceDbC: { } peak } state
-            )
-            {
-                return null;
-            }
-
-            peaks.Add(new(engine.Place, engine.HeightMetres, Decibels.ToEnergy(peak)));
-            uncertainty = Math.Max(
-                uncertainty,
-                LevelUncertainty.ExpandedDb([.. state.PeakUncertainty, Model(engineId)])
-            );
-        }
-
-        return new([.. peaks], uncertainty);
-    }
+    private PeakScene? Peaks(IReadOnlyDictionary<string, string> stateByEngine) =>
+        PeakScene.Of(stateByEngine, _engines, Model);
 
     private IEnumerable<((string, string) Key, RunningEngine Engine)> Running(EngineSound engine, EngineWays ways)
     {
@@ -278,20 +236,4 @@ public sealed class SoundField : ISoundLevels
 
     private UncertaintyPart Model(string engineId) =>
         _inside.Contains(engineId) ? LevelUncertainty.Enclosed : LevelUncertainty.Outdoors;
-
-    // Outside the range of ISO 9613-1 the nearest end of the range is taken.
-    private static AirState AirOf(Air air) =>
-        new(
-            Within(air.TemperatureCelsius.Or<Air>(nameof(Plans.Air.TemperatureCelsius)).Value, -20, 50, 10),
-            Within(air.HumidityPercent.Or<Air>(nameof(Plans.Air.HumidityPercent)).Value, 10, 100, 70),
-            Within(
-                air.PressureKilopascals.Or<Air>(nameof(Plans.Air.PressureKilopascals)).Value,
-                60,
-                110,
-                AirState.StandardPressureKilopascals
-            )
-        );
-
-    private static double Within(double value, double least, double most, double otherwise) =>
-        double.IsFinite(value) ? Math.Clamp(value, least, most) : otherwise;
 }

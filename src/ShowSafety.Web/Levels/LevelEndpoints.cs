@@ -47,8 +47,6 @@ internal sealed record LevelWindow
 /// <summary>Pictures of the level.</summary>
 internal static class LevelEndpoints
 {
-    // Between seated and tall, as a picture has one height: common practice, no source.
-
     /// <summary>Adds <c>POST /api/levels</c>.</summary>
     public static IEndpointRouteBuilder MapLevels(this IEndpointRouteBuilder routes)
     {

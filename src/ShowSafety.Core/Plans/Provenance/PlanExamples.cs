@@ -10,7 +10,8 @@ public static class PlanExamples
 
     /// <summary>
     /// A plan of one's own, started from another: the drawing stays, everything somebody measured, proved, permitted or
-    /// answered for goes, and what the template says of itself. What stays of a template keeps its pedigree, so it goes on saying EXAMPLE until replaced.
+    /// answered for goes, and what the template says of itself. What stays of a template keeps its pedigree, so it goes on
+    /// saying EXAMPLE until replaced.
     /// </summary>
     public static Plan StartFrom(Plan plan) =>
         plan with

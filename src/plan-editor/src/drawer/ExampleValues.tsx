@@ -9,7 +9,7 @@ export function ExampleValues({ plan }: { readonly plan: PlanFile }) {
   }
   const elements = [...new Set(values.map(({ of }) => of))];
   return (
-    <details class="example-values">
+    <details class="fold example-values">
       <summary>{values.length} values are still invented ones of an example</summary>
       <p class="minor">
         They stand in for yours until you replace them in the plan file; every output says EXAMPLE as long as

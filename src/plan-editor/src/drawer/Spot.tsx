@@ -88,7 +88,7 @@ function Ways({ answer: { loudest } }: { readonly answer: PlaceAnswer }) {
     return null;
   }
   return (
-    <details class="ways">
+    <details class="fold ways">
       <summary>How the sound gets there</summary>
       <p>Best estimates at the loudest moment. As energies they add up to the level.</p>
       <ul>

@@ -79,10 +79,8 @@ public sealed class ScreeningLossTests
     [Fact]
     public void BandsDb_SourceAndReceiverSwapped_IsTheSame() =>
         Gen.Select(Raised, Raised, Wall)
-            .Where(
-                (source, receiver, wall) =>
-                    wall.Meets(source.Place, receiver.Place).Count() == 1 && IsClear(source.Place, receiver.Place, wall)
-            )
+            .Where((source, receiver, wall) => wall.Meets(source.Place, receiver.Place).Count() == 1)
+            .Where((source, receiver, wall) => IsClear(source.Place, receiver.Place, wall))
             .Sample(
                 (source, receiver, wall) =>
                 {
